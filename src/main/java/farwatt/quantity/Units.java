@@ -1,0 +1,132 @@
+package farwatt.quantity;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The units a person may type, in their plain spelling and in signs (ohm or Ω, degC or °C). Money is the plan's
+ * currency code. Immutable, safe for any thread.
+ */
+public final class Units {
+    private static final Map<String, Unit> PLAIN = new HashMap<>();
+    private static final Map<String, String> OTHER_SPELLINGS = Map.ofEntries(
+            Map.entry("\u03a9", "ohm"),
+            Map.entry("\u2126", "ohm"),
+            Map.entry("m\u03a9", "mohm"),
+            Map.entry("m\u2126", "mohm"),
+            Map.entry("°C", "degC"),
+            Map.entry("℃", "degC"),
+            Map.entry("°F", "degF"),
+            Map.entry("℉", "degF"),
+            Map.entry("mm²", "mm2"),
+            Map.entry("awg", "AWG"));
+
+    static {
+        Dimension watt = Dimension.WATT;
+        Dimension energy = watt.times(Dimension.SECOND);
+        add("W", watt, 1, 1);
+        add("mW", watt, 1, 1000);
+        add("kW", watt, 1000, 1);
+        add("VA", watt, 1, 1);
+        add("V", Dimension.VOLT, 1, 1);
+        add("mV", Dimension.VOLT, 1, 1000);
+        add("A", Dimension.AMPERE, 1, 1);
+        add("mA", Dimension.AMPERE, 1, 1000);
+        add("ohm", Dimension.OHM, 1, 1);
+        add("mohm", Dimension.OHM, 1, 1000);
+        add("mm", Dimension.METRE, 1, 1000);
+        add("cm", Dimension.METRE, 1, 100);
+        add("m", Dimension.METRE, 1, 1);
+        add("km", Dimension.METRE, 1000, 1);
+        add("in", Dimension.METRE, 254, 10000);
+        add("ft", Dimension.METRE, 3048, 10000);
+        add("K", Dimension.KELVIN, 1, 1);
+        add("%", Dimension.NONE, 1, 100);
+        Dimension rate = Dimension.BIT.over(Dimension.SECOND);
+        add("b/s", rate, 1, 1);
+        add("kb/s", rate, 1e3, 1);
+        add("Mb/s", rate, 1e6, 1);
+        add("Gb/s", rate, 1e9, 1);
+        add("s", Dimension.SECOND, 1, 1);
+        add("min", Dimension.SECOND, 60, 1);
+        add("h", Dimension.SECOND, 3600, 1);
+        add("Wh", energy, 3600, 1);
+        add("kWh", energy, 3.6e6, 1);
+        // international table BTU: 1055.05585262 J
+        add("BTU/h", watt, 1055.05585262, 3600);
+        PLAIN.put("degC", new Unit("degC", Dimension.KELVIN, 1, 1, Unit.Form.CELSIUS));
+        PLAIN.put("degF", new Unit("degF", Dimension.KELVIN, 5, 9, Unit.Form.FAHRENHEIT));
+        PLAIN.put("AWG", new Unit("AWG", Dimension.NONE, 1, 1, Unit.Form.AWG));
+        PLAIN.put("mm2", new Unit("mm2", Dimension.NONE, 1, 1, Unit.Form.AREA));
+    }
+
+    private final String currency;
+
+    /** @param currency the plan's currency code, such as EUR */
+    public Units(String currency) {
+        this.currency = currency;
+    }
+
+    private static void add(String symbol, Dimension dimension, double factor, double divisor) {
+        PLAIN.put(symbol, new Unit(symbol, dimension, factor, divisor, Unit.Form.PLAIN));
+    }
+
+    public String currency() {
+        return currency;
+    }
+
+    /** The unit of exactly this spelling; "" is the bare number. */
+    public Optional<Unit> of(String spelling) {
+        if (spelling.isEmpty()) {
+            return Optional.of(Unit.ONE);
+        }
+        Optional<Unit> whole = single(spelling);
+        int slash = spelling.indexOf('/');
+        if (whole.isPresent() || slash < 0) {
+            return whole;
+        }
+        Optional<Unit> upper = single(spelling.substring(0, slash));
+        Optional<Unit> lower = single(spelling.substring(slash + 1));
+        if (upper.isEmpty() || lower.isEmpty() || !divides(upper.get()) || !divides(lower.get())) {
+            return Optional.empty();
+        }
+        return Optional.of(upper.get().over(lower.get()));
+    }
+
+    /** A unit that the program itself names; an unknown one is a bug. */
+    public Unit need(String spelling) {
+        return of(spelling).orElseThrow(() -> new IllegalArgumentException("no unit " + spelling));
+    }
+
+    private Optional<Unit> single(String spelling) {
+        String plain = OTHER_SPELLINGS.getOrDefault(spelling, spelling);
+        if (plain.equals(currency)) {
+            return Optional.of(new Unit(currency, Dimension.MONEY, 1, 1, Unit.Form.PLAIN));
+        }
+        return Optional.ofNullable(PLAIN.get(plain));
+    }
+
+    private static boolean divides(Unit unit) {
+        return unit.form() == Unit.Form.PLAIN;
+    }
+
+    /** Every single unit's plain spelling, for completion and near names. */
+    public List<String> spellings() {
+        List<String> all = new ArrayList<>(PLAIN.keySet());
+        all.add(currency);
+        all.sort(null);
+        return all;
+    }
+
+    /** Units of the same measure as the one given, for choosing how to show a value. */
+    public List<Unit> alike(Unit unit) {
+        List<Unit> all = new ArrayList<>();
+        for (String spelling : spellings()) {
+            single(spelling).filter(unit::sameMeasure).ifPresent(all::add);
+        }
+        return all;
+    }
+}

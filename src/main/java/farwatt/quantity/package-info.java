@@ -1,0 +1,5 @@
+/** Dimensions, units, parsing and printing; SI doubles inside. */
+@NullMarked
+package farwatt.quantity;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,14 @@
+package farwatt.report;
+
+/** Where long work tells how far it is. May be called from any thread. */
+@FunctionalInterface
+public interface Progress {
+    /** Tells nobody. */
+    Progress SILENT = (share, what) -> {};
+
+    /**
+     * @param share 0..1, how much is done
+     * @param what what is being done, a few words
+     */
+    void at(double share, String what);
+}
