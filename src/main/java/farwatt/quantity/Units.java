@@ -55,6 +55,8 @@ public final class Units {
         add("h", Dimension.SECOND, 3600, 1);
         add("Wh", energy, 3600, 1);
         add("kWh", energy, 3.6e6, 1);
+        add("W/mK", watt.over(Dimension.METRE).over(Dimension.KELVIN), 1, 1);
+        add("W/m2K", watt.over(Dimension.METRE.power(2)).over(Dimension.KELVIN), 1, 1);
         // international table BTU: 1055.05585262 J
         add("BTU/h", watt, 1055.05585262, 3600);
         PLAIN.put("degC", new Unit("degC", Dimension.KELVIN, 1, 1, Unit.Form.CELSIUS));
