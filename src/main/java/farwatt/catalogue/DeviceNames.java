@@ -1,7 +1,6 @@
 package farwatt.catalogue;
 
 import static farwatt.catalogue.Define.in;
-import static farwatt.catalogue.Define.oneOf;
 import static farwatt.catalogue.Define.rowOf;
 
 import farwatt.plan.Table;
@@ -10,7 +9,6 @@ import java.util.List;
 /** Names of devices: what the plan is for. */
 final class DeviceNames {
     private static final String STANDARD = "IEEE 802.3 clauses 33 and 145";
-    private static final Kind.Choice CLASSES = oneOf("3", "4", "5", "6", "7", "8", "2", "1", "0");
 
     private DeviceNames() {}
 
@@ -18,7 +16,7 @@ final class DeviceNames {
         Define names = SiteNames.start(Table.DEVICES)
                 .given("kind", Kind.TEXT, "What it is; choosing one suggests figures, never hidden defaults.")
                 .given("zone", rowOf(Table.ZONES), "The zone it hangs in.")
-                .ruled("class", CLASSES, "the smallest that holds draw", "Class it asks for.", STANDARD)
+                .ruled("class", SwitchNames.CLASSES, "the smallest that holds draw", "Class it asks for.", STANDARD)
                 .given("load", in("W"), "Watts of the gear behind a converter.")
                 .within(0, 150)
                 .given("load_efficiency", in("%"), "100 %", "Share of its watts that the converter passes on.")
@@ -47,7 +45,7 @@ final class DeviceNames {
                 .solved("headroom", in("V"), "Volts above its floor.", "volts - volts_floor")
                 .solved(
                         "class_granted",
-                        CLASSES,
+                        SwitchNames.CLASSES,
                         "Class its port grants.",
                         "the smaller of class and the port's top class",
                         STANDARD)

@@ -28,7 +28,7 @@ public sealed interface Kind {
 
     record YesNo() implements Kind {}
 
-    /** One word of a list, the first being the usual one. Words are never read as numbers. */
+    /** One word of a list. Words are never read as numbers. */
     record Choice(List<String> words) implements Kind {
         public Choice {
             words = List.copyOf(words);

@@ -9,6 +9,7 @@ import java.util.List;
 
 /** Names of sources: what is fed from the mains. */
 final class SourceNames {
+    static final Kind.Choice TYPES = oneOf("1", "2", "3", "4", "passive");
     private static final String STANDARD = "IEEE 802.3 clauses 33 and 145";
 
     private SourceNames() {}
@@ -16,7 +17,7 @@ final class SourceNames {
     static List<Name> all() {
         Define names = SiteNames.start(Table.SOURCES)
                 .given("zone", rowOf(Table.ZONES), "The zone it stands in.")
-                .given("type", oneOf("3", "1", "2", "4", "passive"), "3", "Type of its ports by the standard.")
+                .given("type", TYPES, "3", "Type of its ports by the standard.")
                 .given("ports", in(""), "1", "How many ports feed devices.")
                 .within(1, 96)
                 .ruled("volts", in("V"), "the type's least: 44, 50, 50, 52 V", "Volts at its ports.", STANDARD)

@@ -10,7 +10,7 @@ import java.util.List;
 /** Names of edge switches: what lives off one run and feeds others. */
 final class SwitchNames {
     private static final String STANDARD = "IEEE 802.3 clauses 33 and 145";
-    static final Kind.Choice CLASSES = oneOf("8", "7", "6", "5", "4", "3", "2", "1", "0");
+    static final Kind.Choice CLASSES = oneOf("0", "1", "2", "3", "4", "5", "6", "7", "8");
 
     private SwitchNames() {}
 
@@ -22,7 +22,7 @@ final class SwitchNames {
                         oneOf("regulated", "direct"),
                         "regulated",
                         "Whether it makes its own port volts or passes the uplink's on.")
-                .given("type", oneOf("2", "1", "3", "4", "passive"), "2", "Type of its ports by the standard.")
+                .given("type", SourceNames.TYPES, "2", "Type of its ports by the standard.")
                 .given("ports", in(""), "8", "How many ports feed devices.")
                 .within(1, 96)
                 .ruled("volts", in("V"), "the type's least: 44, 50, 50, 52 V", "Volts at its ports.", STANDARD)
