@@ -14,7 +14,7 @@ final class DeviceNames {
 
     static List<Name> all() {
         Define names = SiteNames.start(Table.DEVICES)
-                .given("kind", Kind.TEXT, "What it is; choosing one suggests figures, never hidden defaults.")
+                .given("kind", new Kind.Text(), "What it is; choosing one suggests figures, never hidden defaults.")
                 .given("zone", rowOf(Table.ZONES), "The zone it hangs in.")
                 .ruled("class", SwitchNames.CLASSES, "the smallest that holds draw", "Class it asks for.", STANDARD)
                 .given("load", in("W"), "Watts of the gear behind a converter.")
@@ -49,8 +49,8 @@ final class DeviceNames {
                         "Class its port grants.",
                         "the smaller of class and the port's top class",
                         STANDARD)
-                .solved("powered", Kind.YES_NO, "Whether its port grants it power.", "grants of its feeder")
-                .solved("powered_why", Kind.TEXT, "Why it is dark, in words.", "grants of its feeder")
+                .solved("powered", new Kind.YesNo(), "Whether its port grants it power.", "grants of its feeder")
+                .solved("powered_why", new Kind.Text(), "Why it is dark, in words.", "grants of its feeder")
                 .names();
     }
 }

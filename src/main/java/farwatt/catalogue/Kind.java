@@ -7,10 +7,6 @@ import java.util.List;
 
 /** What a column holds. */
 public sealed interface Kind {
-    YesNo YES_NO = new YesNo();
-    Text TEXT = new Text();
-    Gauge GAUGE = new Gauge();
-
     /**
      * A quantity shown in one unit.
      *

@@ -12,8 +12,8 @@ final class PlanNames {
 
     static List<Name> all() {
         return new Define(Table.PLAN)
-                .given("name", Kind.TEXT, "What the plan is called.")
-                .given("currency", Kind.TEXT, "EUR", "Code of the money in which prices are typed.")
+                .given("name", new Kind.Text(), "What the plan is called.")
+                .given("currency", new Kind.Text(), "EUR", "Code of the money in which prices are typed.")
                 .given("reserve_target", in("%"), "20 %", "The share of what a node can give that should stay unused.")
                 .within(0, 90)
                 .given(
@@ -57,26 +57,26 @@ final class PlanNames {
 
     static List<Name> values() {
         return new Define(Table.VALUES)
-                .given("is", Kind.TEXT, "The value: a quantity, a yes/no, a word in double quotes, or an expression.")
-                .given("note", Kind.TEXT, "Anything to remember.")
+                .given("is", new Kind.Text(), "The value: a quantity, a yes/no, a word in double quotes, or an expression.")
+                .given("note", new Kind.Text(), "Anything to remember.")
                 .names();
     }
 
     static List<Name> columns() {
         return new Define(Table.COLUMNS)
-                .given("table", Kind.TEXT, "The table that gets the column.")
+                .given("table", new Kind.Text(), "The table that gets the column.")
                 .given("kind", oneOf("quantity", "yes/no", "text"), "quantity", "What an input column holds.")
-                .given("is", Kind.TEXT, "The expression of a derived column; an input column has none.")
-                .given("unit", Kind.TEXT, "The unit in which the column is typed and shown.")
-                .given("note", Kind.TEXT, "Anything to remember.")
+                .given("is", new Kind.Text(), "The expression of a derived column; an input column has none.")
+                .given("unit", new Kind.Text(), "The unit in which the column is typed and shown.")
+                .given("note", new Kind.Text(), "Anything to remember.")
                 .names();
     }
 
     static List<Name> needs() {
         return new Define(Table.NEEDS)
-                .given("holds", Kind.TEXT, "The condition, an expression that is yes when the need is met.")
+                .given("holds", new Kind.Text(), "The condition, an expression that is yes when the need is met.")
                 .given("level", oneOf("fail", "warn"), "fail", "What it means when the condition does not hold.")
-                .given("note", Kind.TEXT, "Anything to remember.")
+                .given("note", new Kind.Text(), "Anything to remember.")
                 .names();
     }
 }

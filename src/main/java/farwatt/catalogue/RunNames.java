@@ -31,13 +31,13 @@ final class RunNames {
     }
 
     private static Define cable(Define names) {
-        return names.given("gauge", Kind.GAUGE, "24 AWG", "Gauge of the solid cable.")
+        return names.given("gauge", new Kind.Gauge(), "24 AWG", "Gauge of the solid cable.")
                 .within(20, 28)
-                .given("cord_gauge", Kind.GAUGE, "24 AWG", "Gauge of the cords.")
+                .given("cord_gauge", new Kind.Gauge(), "24 AWG", "Gauge of the cords.")
                 .within(20, 28)
                 .given("metal", oneOf("copper", "clad"), "copper", "Copper, or copper-clad aluminium.")
                 .given("category", oneOf("6", "5e", "6A", "7", "7A", "8", "5"), "6", "Category of the cable.")
-                .given("screened", Kind.YES_NO, "no", "Whether the cable has a screen.")
+                .given("screened", new Kind.YesNo(), "no", "Whether the cable has a screen.")
                 .given("sheath", oneOf("indoor", "outdoor", "buried"), "indoor", "What its sheath is made for.")
                 .ruled("pairs", oneOf("2", "4"), "by the class granted", "Pairs that carry power.", "IEEE 802.3")
                 .given("joints", in(""), "2", "Mated connections on the way.")
@@ -63,8 +63,8 @@ final class RunNames {
                 .within(40, 105)
                 .given("amps_limit", in("A"), "Amps a conductor may carry, from the adopted code's table.")
                 .within(0.05, 3)
-                .given("leaves_building", Kind.YES_NO, "no", "Whether it leaves the building.")
-                .given("surge", Kind.YES_NO, "no", "Whether both ends have surge protection.")
+                .given("leaves_building", new Kind.YesNo(), "no", "Whether it leaves the building.")
+                .given("surge", new Kind.YesNo(), "no", "Whether both ends have surge protection.")
                 .given("price_per_length", in("¤/m"), "Price of the cable.")
                 .given("seen_volts_near", in("V"), "Volts read at its near end.")
                 .within(0, 60)
@@ -76,7 +76,7 @@ final class RunNames {
                 .within(0, 120)
                 .ruled("seen_temp", in("degC"), "the corner's", "Temperature of the cable when read.", "")
                 .within(-40, 80)
-                .given("note", Kind.TEXT, "Anything to remember.");
+                .given("note", new Kind.Text(), "Anything to remember.");
     }
 
     private static Define answers(Define names) {
@@ -135,6 +135,6 @@ final class RunNames {
                         "Uncertainty of that ratio.",
                         "sqrt(2 * (0.25 V)^2 / drop^2 + 0.02^2 + 0.08^2)",
                         "practice")
-                .derived("seen_verdict", Kind.TEXT, "What the readings say.", "seen_ratio against its bands", "practice");
+                .derived("seen_verdict", new Kind.Text(), "What the readings say.", "seen_ratio against its bands", "practice");
     }
 }

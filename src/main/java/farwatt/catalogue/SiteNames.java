@@ -12,7 +12,7 @@ final class SiteNames {
 
     /** What every row on the site has. */
     static Define start(Table table) {
-        return new Define(table).given("in_use", Kind.YES_NO, "yes", "No leaves the row out of everything.");
+        return new Define(table).given("in_use", new Kind.YesNo(), "yes", "No leaves the row out of everything.");
     }
 
     static List<Name> zones() {
@@ -32,10 +32,10 @@ final class SiteNames {
                         "How cables lie: in the open, in a lidded tray, in closed conduit, or in thermal insulation.")
                 .given("insulation", in("mm"), "100 mm", "Thickness of the insulation around an insulated bundle.")
                 .within(5, 500)
-                .given("outdoor", Kind.YES_NO, "no", "Weather reaches it.")
-                .given("ingress_need", Kind.TEXT, "Ingress protection that gear here must have, such as IP66.")
-                .given("building", Kind.TEXT, "The building or structure it belongs to.")
-                .given("note", Kind.TEXT, "Anything to remember.")
+                .given("outdoor", new Kind.YesNo(), "no", "Weather reaches it.")
+                .given("ingress_need", new Kind.Text(), "Ingress protection that gear here must have, such as IP66.")
+                .given("building", new Kind.Text(), "The building or structure it belongs to.")
+                .given("note", new Kind.Text(), "Anything to remember.")
                 .names();
     }
 
@@ -45,11 +45,11 @@ final class SiteNames {
                 .within(0, 500)
                 .given("others_amps", in("A"), "0 A", "Current in each of their eight conductors.")
                 .within(0, 1)
-                .given("others_gauge", Kind.GAUGE, "24 AWG", "Their gauge, solid copper.")
+                .given("others_gauge", new Kind.Gauge(), "24 AWG", "Their gauge, solid copper.")
                 .within(20, 28)
                 .given("others_diameter", in("mm"), "6 mm", "Their outer diameter.")
                 .within(3, 12)
-                .given("note", Kind.TEXT, "Anything to remember.")
+                .given("note", new Kind.Text(), "Anything to remember.")
                 .names();
     }
 }

@@ -35,7 +35,7 @@ final class SourceNames {
                 .within(1, 100000)
                 .given("battery_kind", oneOf("lead-acid", "lithium"), "lead-acid", "Kind of battery.")
                 .given("price", in("¤"), "Price of one.")
-                .given("note", Kind.TEXT, "Anything to remember.")
+                .given("note", new Kind.Text(), "Anything to remember.")
                 .solved("sent", in("W"), "Watts that leave its ports.", "total(sent of runs on this)")
                 .solved("available", in("W"), "Watts its ports can give at most.", "budget less guard and derating")
                 .solved("bound_by", BOUND, "Which limit sets what is available.", "the smallest limit")

@@ -52,13 +52,13 @@ final class SwitchNames {
 
     /** What hangs outside carries: switches and devices alike. */
     static Define gear(Define names) {
-        return names.given("ingress", Kind.TEXT, "Its ingress protection, such as IP67.")
+        return names.given("ingress", new Kind.Text(), "Its ingress protection, such as IP67.")
                 .given("coldest_rated", in("degC"), "Coldest air its maker allows.")
                 .within(-60, 20)
                 .given("hottest_rated", in("degC"), "Hottest air its maker allows.")
                 .within(20, 100)
                 .given("price", in("¤"), "Price of one.")
-                .given("note", Kind.TEXT, "Anything to remember.");
+                .given("note", new Kind.Text(), "Anything to remember.");
     }
 
     private static Define answers(Define names) {
@@ -93,7 +93,7 @@ final class SwitchNames {
                         in("Mb/s"),
                         "Data of everything it feeds.",
                         "total(bitrate of devices under this) * data_headroom")
-                .solved("powered", Kind.YES_NO, "Whether its uplink port grants it power.", "grants of its feeder")
-                .solved("powered_why", Kind.TEXT, "Why it is dark, in words.", "grants of its feeder");
+                .solved("powered", new Kind.YesNo(), "Whether its uplink port grants it power.", "grants of its feeder")
+                .solved("powered_why", new Kind.Text(), "Why it is dark, in words.", "grants of its feeder");
     }
 }

@@ -7,6 +7,8 @@ public interface Progress {
     Progress SILENT = (share, what) -> {};
 
     /**
+     * Tells how far the work is.
+     *
      * @param share 0..1, how much is done
      * @param what what is being done, a few words
      */
