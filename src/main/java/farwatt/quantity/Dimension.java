@@ -48,8 +48,8 @@ public record Dimension(int volt, int ampere, int metre, int kelvin, int second,
         int odd = (volt | ampere | metre | kelvin | second | bit | money) & 1;
         return odd != 0
                 ? Optional.empty()
-                : Optional.of(new Dimension(
-                        volt / 2, ampere / 2, metre / 2, kelvin / 2, second / 2, bit / 2, money / 2));
+                : Optional.of(
+                        new Dimension(volt / 2, ampere / 2, metre / 2, kelvin / 2, second / 2, bit / 2, money / 2));
     }
 
     /** The largest power of a base, without its sign. */

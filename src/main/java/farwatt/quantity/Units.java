@@ -114,7 +114,9 @@ public final class Units {
         }
         Optional<Unit> whole = single(spelling);
         // units such as Mb/s have a slash of their own, so each slash may be the one that divides
-        for (int slash = spelling.indexOf('/'); whole.isEmpty() && slash > 0; slash = spelling.indexOf('/', slash + 1)) {
+        for (int slash = spelling.indexOf('/');
+                whole.isEmpty() && slash > 0;
+                slash = spelling.indexOf('/', slash + 1)) {
             Optional<Unit> upper = single(spelling.substring(0, slash)).filter(Units::divides);
             Optional<Unit> lower = single(spelling.substring(slash + 1)).filter(Units::divides);
             if (upper.isPresent() && lower.isPresent()) {
