@@ -3,12 +3,13 @@ package farwatt.quantity;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /**
  * The units a person may type, in their plain spelling and in signs (ohm or Ω, degC or °C). Money is the plan's
- * currency code. Immutable, safe for any thread.
+ * currency code; a code that is also a unit's spelling stays the unit. Immutable, safe for any thread.
  */
 public final class Units {
     private static final Map<String, Unit> PLAIN = new HashMap<>();
@@ -23,6 +24,11 @@ public final class Units {
             Map.entry("℉", "degF"),
             Map.entry("mm²", "mm2"),
             Map.entry("awg", "AWG"));
+    /** In this order for {@link #plain}: the first that fits is shown. */
+    private static final List<String> USUAL =
+            List.of("", "W", "V", "A", "ohm", "m", "K", "s", "b/s", "Wh", "ohm/m", "W/m", "W/K");
+    /** What people write instead of a unit's spelling, in small letters and without a plural s. */
+    private static final Map<String, String> WORDS = words();
 
     static {
         Dimension watt = Dimension.WATT;
@@ -67,9 +73,30 @@ public final class Units {
 
     private final String currency;
 
-    /** @param currency the plan's currency code, such as EUR */
+    /**
+     * The units of a plan.
+     *
+     * @param currency the plan's currency code, such as EUR
+     */
     public Units(String currency) {
         this.currency = currency;
+    }
+
+    private static Map<String, String> words() {
+        Map<String, String> words = new HashMap<>();
+        String[] pairs = {
+            "watt=W volt=V ampere=A amp=A metre=m meter=m millimetre=mm millimeter=mm centimetre=cm centimeter=cm",
+            "kilometre=km kilometer=km inch=in inche=in foot=ft feet=ft kelvin=K celsius=degC fahrenheit=degF c=degC",
+            "f=degF °=degC deg=degC second=s sec=s minute=min mins=min hour=h hr=h percent=% pct=% bps=b/s bit/s=b/s",
+            "kbps=kb/s kbit/s=kb/s mbps=Mb/s mbit/s=Mb/s gbps=Gb/s gbit/s=Gb/s b=b/s mb=Mb/s gb=Gb/s kb=kb/s",
+            "sqmm=mm2 qmm=mm2 ga=AWG gauge=AWG btu=BTU/h r=ohm milliamp=mA milliampere=mA millivolt=mV milliohm=mohm",
+            "kilowatt=kW ohm/kilometre=ohm/km"
+        };
+        for (String pair : String.join(" ", pairs).split(" ", -1)) {
+            int is = pair.indexOf('=');
+            words.put(pair.substring(0, is), pair.substring(is + 1));
+        }
+        return words;
     }
 
     private static void add(String symbol, Dimension dimension, double factor, double divisor) {
@@ -86,16 +113,49 @@ public final class Units {
             return Optional.of(Unit.ONE);
         }
         Optional<Unit> whole = single(spelling);
-        int slash = spelling.indexOf('/');
-        if (whole.isPresent() || slash < 0) {
-            return whole;
+        // units such as Mb/s have a slash of their own, so each slash may be the one that divides
+        for (int slash = spelling.indexOf('/');
+                whole.isEmpty() && slash > 0;
+                slash = spelling.indexOf('/', slash + 1)) {
+            Optional<Unit> upper = single(spelling.substring(0, slash)).filter(Units::divides);
+            Optional<Unit> lower = single(spelling.substring(slash + 1)).filter(Units::divides);
+            if (upper.isPresent() && lower.isPresent()) {
+                whole = Optional.of(upper.get().over(lower.get()));
+            }
         }
-        Optional<Unit> upper = single(spelling.substring(0, slash));
-        Optional<Unit> lower = single(spelling.substring(slash + 1));
-        if (upper.isEmpty() || lower.isEmpty() || !divides(upper.get()) || !divides(lower.get())) {
-            return Optional.empty();
+        return whole;
+    }
+
+    /** The unit a strange spelling may stand for: other capitals, a full word, a sign. */
+    public Optional<String> near(String spelling) {
+        for (String known : spellings()) {
+            if (known.equalsIgnoreCase(spelling)) {
+                return Optional.of(known);
+            }
         }
-        return Optional.of(upper.get().over(lower.get()));
+        String plain = spelling.toLowerCase(Locale.ROOT);
+        if (plain.length() == 1 && Character.getType(plain.charAt(0)) == Character.CURRENCY_SYMBOL) {
+            return Optional.of(currency);
+        }
+        String word = WORDS.get(plain);
+        if (word == null && plain.endsWith("s")) {
+            word = WORDS.get(plain.substring(0, plain.length() - 1));
+        }
+        return Optional.ofNullable(word);
+    }
+
+    /**
+     * The unit in which a value of a dimension is shown when nothing else says one: W, V, A, ohm and so on, else a
+     * product of these that can be read but not typed.
+     */
+    public Unit plain(Dimension dimension) {
+        for (String usual : USUAL) {
+            Unit unit = need(usual);
+            if (unit.dimension().equals(dimension)) {
+                return unit;
+            }
+        }
+        return new Unit(dimension.symbol(currency), dimension, 1, 1, Unit.Form.PLAIN);
     }
 
     /** A unit that the program itself names; an unknown one is a bug. */
@@ -105,10 +165,11 @@ public final class Units {
 
     private Optional<Unit> single(String spelling) {
         String plain = OTHER_SPELLINGS.getOrDefault(spelling, spelling);
-        if (plain.equals(currency)) {
-            return Optional.of(new Unit(currency, Dimension.MONEY, 1, 1, Unit.Form.PLAIN));
+        Unit known = PLAIN.get(plain);
+        if (known == null && plain.equals(currency) && !currency.isEmpty()) {
+            known = new Unit(currency, Dimension.MONEY, 1, 1, Unit.Form.PLAIN);
         }
-        return Optional.ofNullable(PLAIN.get(plain));
+        return Optional.ofNullable(known);
     }
 
     private static boolean divides(Unit unit) {

@@ -1,0 +1,71 @@
+package farwatt.language;
+
+import farwatt.report.Code;
+
+/** Kinds of mistakes in a text. */
+public enum ProblemCode implements Code {
+    // reading
+    EMPTY,
+    TOO_LONG,
+    TOO_DEEP,
+    STRANGE_SIGN,
+    OTHER_SPELLING,
+    LEADING_EQUALS,
+    OPEN_QUOTE,
+    UNKNOWN_UNIT,
+    NUMBER_RANGE,
+    COMMA_IN_NUMBER,
+    COMMA_DOUBT,
+    WANTED_VALUE,
+    WANTED_NAME,
+    WANTED_TABLE,
+    WANTED_WORD,
+    WANTED_CLOSE,
+    WANTED_OPEN,
+    LEFT_OVER,
+    SECOND_COMPARISON,
+    NEEDS_PARENTHESES,
+    SPAN_HERE,
+    // names
+    UNKNOWN_NAME,
+    UNKNOWN_ROW,
+    UNKNOWN_MEMBER,
+    UNKNOWN_PLAN_NAME,
+    UNKNOWN_TABLE,
+    UNKNOWN_FUNCTION,
+    UNIT_ALONE,
+    FUNCTION_ALONE,
+    NO_THIS,
+    PLAN_ALONE,
+    NOT_A_ROW,
+    // types
+    CLASH,
+    UNIT_MISSING,
+    ADD_CLASH,
+    NOT_A_QUANTITY,
+    BRANCHES_DIFFER,
+    COMPARE_CLASH,
+    ONLY_SAMENESS,
+    GAUGE_ORDER,
+    UNKNOWN_CHOICE,
+    TEMPERATURES_ADDED,
+    DIFFERENCE_LESS_TEMPERATURE,
+    TEMPERATURE_SIGN,
+    TEMPERATURE_SCALED,
+    TEMPERATURE_TOTAL,
+    TEMPERATURE_NOT_DIFFERENCE,
+    POWER_UNIT,
+    POWER_WHOLE,
+    ROOT_UNIT,
+    TOO_HIGH,
+    ARGUMENTS,
+    ARGUMENTS_OR_MORE,
+    TOTAL_OF_ANSWERS,
+    HANGS_ON_NOTHING,
+    NOT_A_NODE;
+
+    @Override
+    public String room() {
+        return "language";
+    }
+}
