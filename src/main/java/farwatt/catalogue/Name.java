@@ -34,7 +34,7 @@ public record Name(
      * @param rule how the default is found, "" if there is none beyond the literal
      */
     public record Fallback(String literal, String rule) {
-        static final Fallback NONE = new Fallback("", "");
+        public static final Fallback NONE = new Fallback("", "");
 
         /** As the catalogue shows it: the literal, or the rule in words. */
         public String text() {

@@ -1,0 +1,218 @@
+package farwatt.engine;
+
+import farwatt.circuit.FlatNetwork;
+import farwatt.circuit.FlatState;
+import farwatt.circuit.Grants;
+import farwatt.plan.Table;
+import farwatt.quantity.Show;
+import farwatt.quantity.Unit;
+import farwatt.quantity.Units;
+import farwatt.report.Place;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Puts the circuit's arrays into columns by name; statuses become faults that say what happened where. */
+final class AnswerWriter {
+    private static final Unit WATT = new Units("EUR").need("W");
+
+    private final Layout layout;
+    private final Topology topology;
+    private final Faults faults;
+    private final Texts texts;
+    private final Col pairs;
+    private final Col[] node;
+    private final Col[] edge;
+    private final Col[] run;
+    private final Col[] device;
+    private final Col deviceFloor;
+
+    AnswerWriter(Layout layout, Columns columns, Topology topology, Faults faults, Texts texts) {
+        this.layout = layout;
+        this.topology = topology;
+        this.faults = faults;
+        this.texts = texts;
+        pairs = columns.need(Table.RUNS, "pairs");
+        deviceFloor = columns.need(Table.DEVICES, "volts_floor");
+        node = named(columns, Table.SOURCES, "sent available bound_by reserve reserve_share granted");
+        edge = named(
+                columns,
+                Table.SWITCHES,
+                "sent available bound_by reserve reserve_share granted volts_in received receivable powered powered_why");
+        run = named(
+                columns,
+                Table.RUNS,
+                "loop volts_near volts_far amps amps_per_wire sent received loss drop drop_share wire_temp rise"
+                        + " cliff_share");
+        device = named(columns, Table.DEVICES, "volts amps watts headroom powered powered_why");
+    }
+
+    private static Col[] named(Columns columns, Table table, String names) {
+        List<Col> found = new ArrayList<>();
+        for (String name : names.split(" ")) {
+            found.add(columns.need(table, name));
+        }
+        return found.toArray(new Col[0]);
+    }
+
+    List<Col> columns() {
+        List<Col> all = new ArrayList<>();
+        for (Col[] some : new Col[][] {node, edge, run, device}) {
+            all.addAll(List.of(some));
+        }
+        return all;
+    }
+
+    /** Gives one reason to every answer of a row that is in no circuit. */
+    void none(int row, double why) {
+        Table table = layout.table(row);
+        Col[] cols =
+                table == Table.SOURCES ? node : table == Table.SWITCHES ? edge : table == Table.RUNS ? run : device;
+        for (Col col : cols) {
+            col.put(row - col.base, why);
+        }
+    }
+
+    /** Writes everything a solved network says. */
+    void write(FlatNetwork net, FlatState state, int[] rows, Grants grants, double worstShare) {
+        for (int i = 0; i < net.count; i++) {
+            int root = i;
+            if (state.status[i] != FlatState.OK) {
+                while (net.parent[root] >= 0) {
+                    root = net.parent[root];
+                }
+                failed(net, state, rows, root);
+                i = net.end[root] - 1;
+                continue;
+            }
+            int row = rows[i];
+            switch (net.kind[i]) {
+                case FlatNetwork.SOURCE -> feeder(node, i, row, state, grants);
+                case FlatNetwork.LOAD -> device(net, i, row, state, grants);
+                default -> edge(net, i, row, state, grants);
+            }
+            if (net.parent[i] >= 0) {
+                run(i, topology.feedRun[row], state, worstShare);
+            }
+        }
+    }
+
+    private void failed(FlatNetwork net, FlatState state, int[] rows, int root) {
+        int culprit = topology.feedRun[rows[state.culprit[root]]];
+        String id = layout.id(culprit);
+        Place place = Place.row(Table.RUNS.key(), id);
+        double why;
+        if (state.status[root] == FlatState.RUNAWAY) {
+            why = faults.raise(Fault.Kind.RUNAWAY, place, EngineCode.RUNAWAY, id);
+        } else if (Double.isNaN(state.asked[root])) {
+            why = faults.raise(Fault.Kind.NO_OPERATING_POINT, place, EngineCode.NO_OPERATING_POINT_TREE, id);
+        } else {
+            String[] watts = Show.apart(state.asked[root], state.possible[root], WATT);
+            String over = Show.text(state.asked[root] - state.possible[root], WATT);
+            why = faults.raise(
+                    Fault.Kind.NO_OPERATING_POINT, place, EngineCode.NO_OPERATING_POINT, id, watts[0], watts[1], over);
+        }
+        for (int i = root; i < net.end[root]; i++) {
+            none(rows[i], why);
+            if (net.parent[i] >= 0) {
+                none(topology.feedRun[rows[i]], why);
+            }
+        }
+    }
+
+    /** A figure that is unlimited says so instead. */
+    private double finite(double value, int row) {
+        if (Double.isInfinite(value)) {
+            return faults.raise(Fault.Kind.NOT_APPLICABLE, topology.place(row), EngineCode.NO_LIMIT, layout.id(row));
+        }
+        return value;
+    }
+
+    private void feeder(Col[] to, int i, int row, FlatState state, Grants grants) {
+        int place = row - to[0].base;
+        double available = finite(state.available[i], row);
+        double reserve = finite(state.reserve[i], row);
+        to[0].put(place, state.nodeSent[i]);
+        to[1].put(place, available);
+        to[2].put(place, Double.isNaN(available) ? available : state.boundBy[i] - FlatState.RIGHT);
+        to[3].put(place, Double.isNaN(available) ? available : reserve + 0.0);
+        to[4].put(place, share(reserve, available, row));
+        to[5].put(place, grants.granted[i]);
+    }
+
+    private double share(double reserve, double available, int row) {
+        if (Double.isNaN(available)) {
+            return available;
+        }
+        if (available == 0) {
+            return faults.raise(
+                    Fault.Kind.ARITHMETIC, topology.place(row), EngineCode.NOTHING_AVAILABLE, layout.id(row));
+        }
+        return reserve / available;
+    }
+
+    private void edge(FlatNetwork net, int i, int row, FlatState state, Grants grants) {
+        feeder(edge, i, row, state, grants);
+        int place = row - edge[0].base;
+        edge[6].put(place, state.voltsFar[i]);
+        edge[7].put(place, state.nodeReceived[i]);
+        edge[8].put(place, finite(state.receivable[i], row));
+        powered(edge[9], edge[10], net, i, row, grants);
+    }
+
+    private void device(FlatNetwork net, int i, int row, FlatState state, Grants grants) {
+        int place = row - device[0].base;
+        double floor = deviceFloor.v[place];
+        device[0].put(place, state.voltsFar[i]);
+        device[1].put(place, state.amps[i]);
+        device[2].put(place, state.nodeReceived[i]);
+        device[3].put(place, Double.isNaN(floor) ? floor : state.voltsFar[i] - floor);
+        powered(device[4], device[5], net, i, row, grants);
+    }
+
+    private void powered(Col yes, Col why, FlatNetwork net, int i, int row, Grants grants) {
+        int place = row - yes.base;
+        byte outcome = grants.outcome[i];
+        yes.put(place, outcome == Grants.POWERED ? 1 : 0);
+        if (outcome == Grants.POWERED) {
+            why.put(place, 0);
+            return;
+        }
+        int feeder = topology.from[topology.feedRun[row]];
+        EngineCode code = outcome == Grants.REFUSED
+                ? EngineCode.DARK_REFUSED
+                : outcome == Grants.NO_CLASS ? EngineCode.DARK_NO_CLASS : EngineCode.DARK_PARENT;
+        double left = outcome == Grants.REFUSED ? grants.left[net.parent[i]] : 0;
+        why.put(
+                place,
+                texts.number(farwatt.report.Messages.text(
+                        code, layout.id(feeder), Show.text(grants.need[i], WATT), Show.text(left, WATT))));
+    }
+
+    private void run(int i, int row, FlatState state, double worstShare) {
+        int place = row - run[0].base;
+        double drop = state.voltsNear[i] - state.voltsFar[i];
+        boolean four = pairs.v[place] == 1;
+        run[0].put(place, state.ohms[i]);
+        run[1].put(place, state.voltsNear[i]);
+        run[2].put(place, state.voltsFar[i]);
+        run[3].put(place, state.amps[i]);
+        run[4].put(place, state.amps[i] * (four ? worstShare : 0.5));
+        run[5].put(place, state.sent[i]);
+        run[6].put(place, state.received[i]);
+        run[7].put(place, state.loss[i]);
+        run[8].put(place, drop);
+        run[9].put(place, drop / state.voltsNear[i]);
+        run[10].put(place, state.temp[i]);
+        run[11].put(place, state.rise[i]);
+        double cliff = state.cliffShare[i];
+        run[12].put(
+                place,
+                !Double.isNaN(cliff)
+                        ? cliff
+                        : faults.raise(
+                                Fault.Kind.NOT_APPLICABLE,
+                                topology.place(row),
+                                EngineCode.NO_CLIFF_DIRECT,
+                                layout.id(row)));
+    }
+}

@@ -1,0 +1,198 @@
+package farwatt.engine;
+
+import farwatt.catalogue.Catalogue;
+import farwatt.catalogue.CellReader;
+import farwatt.catalogue.Kind;
+import farwatt.catalogue.Name;
+import farwatt.catalogue.Reading;
+import farwatt.catalogue.Stage;
+import farwatt.language.Wanted;
+import farwatt.plan.Cell;
+import farwatt.plan.Row;
+import farwatt.plan.Table;
+import farwatt.report.Notice;
+import farwatt.report.Place;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the cells of a plan into columns: literals at once, expressions through the compiler, mistakes as notices. */
+final class CellFiller {
+    private final Model model;
+    private final CellReader reader;
+    private final Types types;
+    /** Notices by the cell they speak of, so that an edit takes back what it mended. */
+    private final Map<Place, List<Notice>> said = new HashMap<>();
+
+    private final CellVertex typedClass;
+
+    CellFiller(Model model) {
+        this.model = model;
+        typedClass = new CellVertex(model.columns.inside(Table.DEVICES, "class_typed"), model.cells, null, List.of());
+        reader = new CellReader(model.units);
+        types = new Types(model.units);
+    }
+
+    CellVertex vertexOf(Col col) {
+        CellVertex vertex = model.cellVertices.get(col);
+        if (vertex == null) {
+            throw new IllegalArgumentException("not filled in: " + col.key());
+        }
+        return vertex;
+    }
+
+    /** What is wrong with cells now. */
+    List<Notice> notices() {
+        return said.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** The column of classes typed on devices. */
+    Col typedClass() {
+        return typedClass.out;
+    }
+
+    void fillAll(GivenRules rules) {
+        model.cellVertices.put(typedClass.out, typedClass);
+        for (Table table : Table.values()) {
+            for (Col col : model.columns.of(table)) {
+                if (col.name.stage() == Stage.GIVEN && !(col.name.kind() instanceof Kind.RowOf)) {
+                    GivenRules.Given given = rules.of(col).orElse(null);
+                    boolean filled = table != Table.VALUES && table != Table.NEEDS
+                            || col.key().equals("note");
+                    if (filled) {
+                        vertex(col, given);
+                    }
+                }
+            }
+        }
+        vertex(model.columns.need(Table.VALUES, "is"), null);
+        new ValueOrder(model).fill(this);
+    }
+
+    private void vertex(Col col, GivenRules.@org.jspecify.annotations.Nullable Given given) {
+        CellVertex vertex = given == null
+                ? new CellVertex(col, model.cells, null, List.of())
+                : new CellVertex(col, model.cells, given.rule(), given.deps());
+        model.cellVertices.put(col, vertex);
+        if (col.table == Table.VALUES && col.key().equals("is")) {
+            return;
+        }
+        for (int place = 0; place < col.v.length; place++) {
+            fill(col, place);
+        }
+    }
+
+    /** The row of the plan behind a place of a column. */
+    private Row row(Col col, int place) {
+        if (col.table != Table.PRACTICE) {
+            return model.plan().rows(col.table).at(place);
+        }
+        String constant = model.layout.id(col.base + place);
+        return model.plan().rows(Table.PRACTICE).row(constant).orElse(Row.of(constant));
+    }
+
+    /** The unit in which a column's values are shown. */
+    farwatt.quantity.Unit unit(Col col, farwatt.language.Type type) {
+        boolean own =
+                col.name.kind() instanceof Kind.Quantity q && q.symbol().isEmpty() && col.name.stage() == Stage.DERIVED;
+        boolean shown = col.name.kind() instanceof Kind.Quantity && !own;
+        return shown ? reader.unit(col.name) : type.unit(model.units);
+    }
+
+    /** Reads an edited cell again. */
+    void refill(Col col, int place) {
+        if (col.table == Table.VALUES && col.key().equals("is")) {
+            new ValueOrder(model).fill(this, place);
+        } else if (col.table == Table.NEEDS && col.key().equals("holds")) {
+            need(vertexOf(col), place);
+        } else {
+            fill(col, place);
+        }
+    }
+
+    /** Reads one cell into its column. */
+    void fill(Col col, int place) {
+        CellVertex vertex = vertexOf(col);
+        Row row = row(col, place);
+        Name name = col.table == Table.PRACTICE
+                ? Catalogue.need(Table.PRACTICE, model.layout.id(col.base + place))
+                : col.name;
+        Optional<Cell> cell = row.cell(col.key());
+        Place where = model.cells.place(col, place);
+        said.remove(where);
+        if (cell.isEmpty() || cell.get().text().isBlank()) {
+            empty(vertex, name, place);
+        } else {
+            put(vertex, name, place, reader.read(name, cell.get(), where), where);
+        }
+        mirror(vertex, place);
+    }
+
+    private void empty(CellVertex vertex, Name name, int place) {
+        String literal = name.fallback().literal();
+        if (name.kind() instanceof Kind.Text) {
+            vertex.literal(place, model.texts.number(literal));
+        } else if (literal.isEmpty()) {
+            vertex.clear(place);
+        } else {
+            vertex.literal(place, reader.literal(name));
+        }
+    }
+
+    private void put(CellVertex vertex, Name name, int place, Reading reading, Place where) {
+        reading.notice().ifPresent(notice -> say(where, List.of(notice)));
+        switch (reading.form()) {
+            case NUMBER -> vertex.literal(place, reading.inside());
+            case TEXT -> vertex.literal(place, model.texts.number(reading.text()));
+            case EXPRESSION -> {
+                String kind = vertex.out.table.isSite() ? RowKinds.of(vertex.out.table) : "";
+                expression(vertex, place, reading.text(), kind, types.wanted(name.kind()), where);
+            }
+            case WRONG -> vertex.literal(place, unreadable(where));
+        }
+    }
+
+    /** Puts an expression into a cell; what is wrong with it is said and makes the cell a fault. */
+    Optional<Bound> expression(CellVertex vertex, int place, String text, String kind, Wanted wanted, Place where) {
+        Stage latest = vertex.out.table == Table.NEEDS ? Stage.DERIVED : Stage.GIVEN;
+        Compiler.Result result = model.compiler.compile(text, kind, wanted, latest, where);
+        if (result.bound().isPresent()) {
+            vertex.formula(place, result.bound().get());
+        } else {
+            say(where, result.notices());
+            vertex.literal(place, unreadable(where));
+        }
+        return result.bound();
+    }
+
+    /** Reads a need's condition. */
+    void need(CellVertex vertex, int place) {
+        Place where = model.cells.place(vertex.out, place);
+        said.remove(where);
+        String text = row(vertex.out, place).text("holds");
+        if (text.isBlank()) {
+            vertex.clear(place);
+        } else {
+            expression(vertex, place, text, "", Wanted.a(farwatt.language.Type.Plain.YES_NO), where);
+        }
+    }
+
+    void say(Place where, List<Notice> notices) {
+        said.put(where, notices);
+    }
+
+    private double unreadable(Place where) {
+        List<Notice> why = said.getOrDefault(where, List.of());
+        String text =
+                why.isEmpty() ? where.text() : where.text() + ": " + why.get(0).text();
+        return model.faults.raise(new Fault(Fault.Kind.UNREADABLE, where, text));
+    }
+
+    /** Keeps the class that was typed, apart from the one a draw leads to. */
+    private void mirror(CellVertex vertex, int place) {
+        if (vertex.out.table == Table.DEVICES && vertex.out.key().equals("class")) {
+            typedClass.copy(vertex, place);
+        }
+    }
+}

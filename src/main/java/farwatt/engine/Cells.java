@@ -1,0 +1,50 @@
+package farwatt.engine;
+
+import farwatt.language.FaultKind;
+import farwatt.language.Frame;
+import farwatt.report.Messages;
+import farwatt.report.Place;
+import farwatt.report.Span;
+
+/** Works out formulas of cells; a fault that begins in one carries the cell as its origin. */
+final class Cells implements CellVertex.Evaluator {
+    private final Layout layout;
+    private final Faults faults;
+    private final Frame frame;
+    private Place origin = Place.NONE;
+
+    Cells(Layout layout, Faults faults) {
+        this.layout = layout;
+        this.faults = faults;
+        frame = new Frame(this::raise);
+    }
+
+    Frame frame() {
+        return frame;
+    }
+
+    @Override
+    public double value(Bound bound, Col col, int place) {
+        origin = place(col, place);
+        return bound.planned().formula().value(frame.at(col.base + place));
+    }
+
+    @Override
+    public double empty(Col col, int place) {
+        Place where = place(col, place);
+        return faults.raise(Fault.Kind.EMPTY, where, EngineCode.EMPTY, where.text());
+    }
+
+    Place place(Col col, int place) {
+        int row = col.base + place;
+        String id = row < layout.rows() ? layout.id(row) : "";
+        return switch (col.table) {
+            case PLAN, VALUES, PRACTICE, NEEDS -> new Place(col.table.key(), "", id.isEmpty() ? col.key() : id);
+            default -> new Place(col.table.key(), id, col.key());
+        };
+    }
+
+    private double raise(FaultKind kind, Span span) {
+        return faults.raise(new Fault(Fault.Kind.ARITHMETIC, origin, origin.text() + ": " + Messages.text(kind)));
+    }
+}

@@ -1,0 +1,127 @@
+package farwatt.engine;
+
+import farwatt.catalogue.Stage;
+import farwatt.language.Checked;
+import farwatt.language.Frame;
+import farwatt.language.GatherPlan;
+import farwatt.language.Language;
+import farwatt.language.Parsed;
+import farwatt.language.Planned;
+import farwatt.language.Problem;
+import farwatt.language.Ref;
+import farwatt.language.Type;
+import farwatt.language.Wanted;
+import farwatt.quantity.Decimal;
+import farwatt.report.Level;
+import farwatt.report.Notice;
+import farwatt.report.Place;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Makes expressions ready: read, checked against the names of the plan, planned once for all rows that share their
+ * text. Gathers over whole tables are lifted out and shared.
+ */
+final class Compiler {
+    private final Names names;
+    private final Faults faults;
+    private final Frame frame;
+    private final Map<String, Bound> ready = new HashMap<>();
+    private final Map<String, GatherVertex> gathers = new LinkedHashMap<>();
+
+    Compiler(Names names, Faults faults, Frame frame) {
+        this.names = names;
+        this.faults = faults;
+        this.frame = frame;
+    }
+
+    /** Gathers lifted out so far. */
+    List<GatherVertex> gathers() {
+        return List.copyOf(gathers.values());
+    }
+
+    /** An expression that is ready, or the notices that say why not. */
+    record Result(Optional<Bound> bound, List<Notice> notices) {}
+
+    /**
+     * Makes an expression ready.
+     *
+     * @param kind of the row it stands in, "" for none
+     * @param latest the last stage whose names it may use
+     */
+    Result compile(String text, String kind, Wanted wanted, Stage latest, Place place) {
+        String key = kind + "\n" + latest + "\n" + wanted + "\n" + text;
+        Bound known = ready.get(key);
+        if (known != null) {
+            return new Result(Optional.of(known), List.of());
+        }
+        Parsed parsed = Language.parse(text, names.units, Decimal.POINT);
+        if (!parsed.problems().isEmpty()) {
+            return new Result(Optional.empty(), say(parsed.problems(), place));
+        }
+        Checked checked = Language.check(parsed, new PlanScope(names, kind, kind), wanted);
+        List<Notice> notices = say(checked.problems(), place);
+        if (notices.isEmpty()) {
+            notices = tooEarly(checked, latest, place);
+        }
+        if (!notices.isEmpty()) {
+            return new Result(Optional.empty(), notices);
+        }
+        Planned planned = Language.plan(checked, new PlanScope(names, kind, kind), this::lift);
+        Bound bound = new Bound(text, checked, planned, CellReads.deps(planned.uses()));
+        ready.put(key, bound);
+        return new Result(Optional.of(bound), List.of());
+    }
+
+    private static List<Notice> say(List<Problem> problems, Place place) {
+        return problems.stream()
+                .map(p -> new Notice(Level.FAIL, p.code().key(), place, p.text()))
+                .toList();
+    }
+
+    /** What a person fills in may not look at what follows from it. */
+    private List<Notice> tooEarly(Checked checked, Stage latest, Place place) {
+        List<Notice> notices = new ArrayList<>();
+        for (Checked.Known known : checked.known()) {
+            for (Col col : columns(known.ref())) {
+                if (col.name.stage().compareTo(latest) > 0) {
+                    notices.add(Notice.of(
+                            Level.FAIL,
+                            EngineCode.USES_SOLVED,
+                            place,
+                            place.name(),
+                            col.key(),
+                            col.name.stage().word()));
+                    break;
+                }
+            }
+        }
+        return notices;
+    }
+
+    private static List<Col> columns(Ref ref) {
+        if (ref instanceof Ref.Reads reads) {
+            return CellReads.behind(reads.column());
+        }
+        return ref instanceof Ref.Cell cell ? CellReads.behind(cell.column()) : List.of();
+    }
+
+    private Optional<Ref.Cell> lift(GatherPlan gather) {
+        GatherVertex vertex = gathers.computeIfAbsent(gather.key(), key -> {
+            Col out = Columns.single(key);
+            double nothing = faults.raise(
+                    Fault.Kind.ARITHMETIC,
+                    Place.NONE,
+                    EngineCode.NO_ROWS,
+                    gather.expr().kind().word(),
+                    gather.expr().rows().table().name());
+            return new GatherVertex(out, gather, CellReads.gatherDeps(gather), frame, nothing, names.layout.rows());
+        });
+        Type type = gather.type();
+        return Optional.of(new Ref.Cell(gather.key(), vertex.out(), 0, type));
+    }
+}

@@ -1,0 +1,59 @@
+package farwatt.engine;
+
+import farwatt.language.Link;
+
+/**
+ * A relation from rows to at most one row each, with its way back. Rows are numbered as in {@link Layout}.
+ */
+final class Relation implements Link {
+    final String name;
+    private final int[] to;
+    private final double[] why;
+    private final int[] start;
+    private final int[] back;
+
+    /**
+     * @param to by row: where it leads, −1 for nowhere
+     * @param why by row: the fault that says why it leads nowhere
+     */
+    Relation(String name, int[] to, double[] why) {
+        this.name = name;
+        this.to = to;
+        this.why = why;
+        start = new int[to.length + 1];
+        for (int target : to) {
+            if (target >= 0) {
+                start[target + 1]++;
+            }
+        }
+        for (int i = 0; i < to.length; i++) {
+            start[i + 1] += start[i];
+        }
+        back = new int[start[to.length]];
+        int[] next = start.clone();
+        for (int row = 0; row < to.length; row++) {
+            if (to[row] >= 0) {
+                back[next[to[row]]++] = row;
+            }
+        }
+    }
+
+    /** Where a row leads, −1 for nowhere. */
+    @Override
+    public int follow(int row) {
+        return to[row];
+    }
+
+    /** The fault that says why a row leads nowhere. */
+    @Override
+    public double why(int row) {
+        return why[row];
+    }
+
+    /** Marks every row that leads to one. */
+    void backTo(int row, Marks into) {
+        for (int k = start[row]; k < start[row + 1]; k++) {
+            into.add(back[k]);
+        }
+    }
+}

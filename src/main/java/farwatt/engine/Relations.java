@@ -1,0 +1,67 @@
+package farwatt.engine;
+
+import farwatt.plan.Table;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+
+/** The relations between rows that expressions may follow. */
+final class Relations {
+    /** From a device or switch to the run that feeds it. */
+    final Relation run;
+    /** From a device or switch to the node that feeds it. */
+    final Relation feeder;
+    /** From a run to its two ends. */
+    final Relation from;
+
+    final Relation to;
+    final Relation zone;
+    final Relation bundle;
+    private final Map<String, Relation> byName;
+
+    /**
+     * @param zoneCell by row: the zone it names and that is in use, −1 if none
+     * @param bundleCell the same for bundles
+     */
+    Relations(Layout layout, Topology topology, Faults faults, int[] zoneCell, int[] bundleCell) {
+        int rows = layout.rows();
+        double[] why = new double[rows];
+        double[] unzoned = new double[rows];
+        for (int row = 0; row < rows; row++) {
+            String id = layout.id(row) == null ? "" : layout.id(row);
+            why[row] = topology.outside[row] != 0
+                    ? topology.outside[row]
+                    : faults.raise(Fault.Kind.NOT_APPLICABLE, topology.place(row), EngineCode.NO_RELATION, id);
+            unzoned[row] = faults.raise(Fault.Kind.NOT_APPLICABLE, topology.place(row), EngineCode.NO_ZONE, id);
+        }
+        int[] feeders = new int[rows];
+        int[] feedRuns = new int[rows];
+        Arrays.fill(feeders, -1);
+        Arrays.fill(feedRuns, -1);
+        for (int row = 0; row < rows; row++) {
+            int by = topology.feedRun[row];
+            if (by >= 0 && topology.outside[row] == 0) {
+                feedRuns[row] = by;
+                feeders[row] = topology.from[by];
+            }
+        }
+        run = new Relation("run", feedRuns, why);
+        feeder = new Relation("feeder", feeders, why);
+        from = new Relation("from", topology.from, why);
+        to = new Relation("to", topology.to, why);
+        zone = new Relation("zone", zoneCell, unzoned);
+        bundle = new Relation("bundle", bundleCell, why);
+        byName = Map.of("run", run, "feeder", feeder, "from", from, "to", to, "zone", zone, "bundle", bundle);
+    }
+
+    /** The relation of this name that rows of a table have. */
+    Optional<Relation> of(Table table, String name) {
+        boolean has = switch (name) {
+            case "run", "feeder" -> table == Table.DEVICES || table == Table.SWITCHES;
+            case "from", "to", "bundle" -> table == Table.RUNS;
+            case "zone" -> table.isSite() && table != Table.ZONES && table != Table.BUNDLES;
+            default -> false;
+        };
+        return has ? Optional.ofNullable(byName.get(name)) : Optional.empty();
+    }
+}

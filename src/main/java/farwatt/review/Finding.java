@@ -1,0 +1,37 @@
+package farwatt.review;
+
+import farwatt.engine.Corner;
+import farwatt.report.Level;
+import farwatt.report.Place;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One thing that the review found.
+ *
+ * @param code key of the kind, such as {@code review.floor}
+ * @param level how much it matters
+ * @param corner where it was worst; empty where no corner comes in
+ * @param place table, row and name
+ * @param value the figure, SI; NaN where there is none
+ * @param limit what it was held against, SI; NaN where there is none
+ * @param text one sentence: where, what, how much, what to do
+ * @param source the standard, or "practice, editable"
+ * @param caution what to mind where someone can be hurt, "" if nothing
+ * @param remedies changes that were solved and mend it
+ */
+public record Finding(
+        String code,
+        Level level,
+        Optional<Corner> corner,
+        Place place,
+        double value,
+        double limit,
+        String text,
+        String source,
+        String caution,
+        List<Remedy> remedies) {
+    public Finding {
+        remedies = List.copyOf(remedies);
+    }
+}
