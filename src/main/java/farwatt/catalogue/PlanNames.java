@@ -62,6 +62,15 @@ final class PlanNames {
                 .names();
     }
 
+    /** The cells of a practice row; the constants themselves are {@link PracticeNames}. */
+    static List<Name> practice() {
+        return new Define(Table.PRACTICE)
+                .given("is", Kind.TEXT, "What takes the place of our value.")
+                .given("why", Kind.TEXT, "The reason.")
+                .given("note", Kind.TEXT, "Anything to remember.")
+                .names();
+    }
+
     static List<Name> columns() {
         return new Define(Table.COLUMNS)
                 .given("table", Kind.TEXT, "The table that gets the column.")
