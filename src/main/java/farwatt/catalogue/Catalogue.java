@@ -14,6 +14,7 @@ import java.util.Optional;
  */
 public final class Catalogue {
     private static final Map<Table, Map<String, Name>> NAMES = new EnumMap<>(Table.class);
+    private static final Map<Table, List<Name>> CELLS = new EnumMap<>(Table.class);
     private static final List<Name> ALL = new ArrayList<>();
 
     static {
@@ -28,6 +29,7 @@ public final class Catalogue {
         put(Table.DEVICES, DeviceNames.all());
         put(Table.COLUMNS, PlanNames.columns());
         put(Table.NEEDS, PlanNames.needs());
+        CELLS.put(Table.PRACTICE, PlanNames.practice());
     }
 
     private Catalogue() {}
@@ -40,6 +42,7 @@ public final class Catalogue {
             }
         }
         NAMES.put(table, byKey);
+        CELLS.put(table, names.stream().filter(n -> n.stage() == Stage.GIVEN).toList());
         ALL.addAll(names);
     }
 
@@ -51,6 +54,11 @@ public final class Catalogue {
     /** The names of a table in their order. */
     public static List<Name> of(Table table) {
         return List.copyOf(names(table).values());
+    }
+
+    /** The names under which the file keeps the cells of a table's rows, in their order, the identity apart. */
+    public static List<Name> cells(Table table) {
+        return CELLS.getOrDefault(table, List.of());
     }
 
     /** One name of a table. */

@@ -2,18 +2,32 @@ package farwatt.catalogue;
 
 import farwatt.report.Code;
 
-/** What reading a cell says; sentences in the message catalogue. */
+/** What is said about cells and about edits that go by the catalogue; sentences in the message catalogue. */
 public enum CatalogueCode implements Code {
-    NOT_A_CELL,
-    NOT_YES_NO,
-    WRONG_UNIT,
-    UNIT_ADDED,
-    PLAIN_NUMBER,
+    TAKEN_AS,
+    TAKEN_IMPLAUSIBLE,
     IMPLAUSIBLE,
-    BELOW_ZERO,
-    NOT_A_SHARE,
-    NOT_ABOVE_ZERO,
-    NOT_WHOLE;
+    PLAIN_NUMBER,
+    OTHER_MEASURE,
+    NO_DIFFERENCE,
+    NO_TEMPERATURE,
+    NEGATIVE,
+    ZERO,
+    MORE_THAN_WHOLE,
+    TOO_COLD,
+    NOT_WHOLE,
+    NO_QUANTITY,
+    NEARLY_WORD,
+    NOT_IN_LIST,
+    NEITHER_YES_NOR_NO,
+    NO_ROW_ID,
+    NO_CELL,
+    EDIT_COPY,
+    EDIT_DROP,
+    EDIT_RENAME,
+    NO_NAME,
+    NOT_A_NAME,
+    TAKEN_NAME;
 
     @Override
     public String room() {

@@ -1,42 +1,40 @@
 package farwatt.catalogue;
 
+import farwatt.quantity.Typed;
 import farwatt.report.Notice;
 import java.util.Optional;
 
-/**
- * What stands in a cell, understood.
- *
- * @param form which of the other parts counts
- * @param inside SI value, 1/0 for yes/no, place of a word in its list
- * @param text canonical text; of an expression the text as typed
- * @param notice a question or mistake
- */
-public record Reading(Form form, double inside, String text, Optional<Notice> notice) {
-    /** What a cell turned out to hold. */
-    public enum Form {
-        /** A quantity, a yes/no or a word: {@link #inside} has it. */
-        NUMBER,
-        /** A text as it stands. */
-        TEXT,
-        /** No literal; may be an expression. */
-        EXPRESSION,
-        /** Cannot be; {@link #notice} says why. */
-        WRONG
-    }
+/** What a cell was understood as. */
+public sealed interface Reading {
+    /** Nothing stands there; the default takes its place. */
+    record Empty() implements Reading {}
 
-    static Reading number(double inside, String text, Optional<Notice> question) {
-        return new Reading(Form.NUMBER, inside, text, question);
-    }
+    /**
+     * One quantity.
+     *
+     * @param inside its inside value
+     * @param typed as typed, the column's unit put in where none was
+     * @param notice what to tell about it though it holds: a unit that was missing, a value out of the usual
+     */
+    record Literal(double inside, Typed typed, Optional<Notice> notice) implements Reading {}
 
-    static Reading text(String text) {
-        return new Reading(Form.TEXT, 0, text, Optional.empty());
-    }
+    /**
+     * A word of the column's list.
+     *
+     * @param index its place in the list
+     */
+    record Word(int index, String word) implements Reading {}
 
-    static Reading expression(String text) {
-        return new Reading(Form.EXPRESSION, 0, text, Optional.empty());
-    }
+    record YesNo(boolean yes) implements Reading {}
 
-    static Reading wrong(String text, Notice why) {
-        return new Reading(Form.WRONG, 0, text, Optional.of(why));
-    }
+    /** The id of a row as typed; whether there is such a row is not known here. */
+    record RowId(String id) implements Reading {}
+
+    record TextValue(String text) implements Reading {}
+
+    /** Nothing of the above, so it must be an expression. */
+    record Expression(String text) implements Reading {}
+
+    /** Something that the column cannot hold. */
+    record Wrong(Notice notice) implements Reading {}
 }

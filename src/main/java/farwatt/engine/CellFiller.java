@@ -20,7 +20,7 @@ import java.util.Optional;
 /** Reads the cells of a plan into columns: literals at once, expressions through the compiler, mistakes as notices. */
 final class CellFiller {
     private final Model model;
-    private final CellReader reader;
+    private final Map<Name, CellReader> readers = new HashMap<>();
     private final Types types;
     /** Notices by the cell they speak of, so that an edit takes back what it mended. */
     private final Map<Place, List<Notice>> said = new HashMap<>();
@@ -30,7 +30,6 @@ final class CellFiller {
     CellFiller(Model model) {
         this.model = model;
         typedClass = new CellVertex(model.columns.inside(Table.DEVICES, "class_typed"), model.cells, null, List.of());
-        reader = new CellReader(model.units);
         types = new Types(model.units);
     }
 
@@ -97,7 +96,7 @@ final class CellFiller {
         boolean own =
                 col.name.kind() instanceof Kind.Quantity q && q.symbol().isEmpty() && col.name.stage() == Stage.DERIVED;
         boolean shown = col.name.kind() instanceof Kind.Quantity && !own;
-        return shown ? reader.unit(col.name) : type.unit(model.units);
+        return shown ? ((Kind.Quantity) col.name.kind()).unit(model.units) : type.unit(model.units);
     }
 
     /** Reads an edited cell again. */
@@ -124,7 +123,7 @@ final class CellFiller {
         if (cell.isEmpty() || cell.get().text().isBlank()) {
             empty(vertex, name, place);
         } else {
-            put(vertex, name, place, reader.read(name, cell.get(), where), where);
+            put(vertex, name, place, reader(name).read(row.id(), cell.get()), where);
         }
         mirror(vertex, place);
     }
@@ -136,20 +135,32 @@ final class CellFiller {
         } else if (literal.isEmpty()) {
             vertex.clear(place);
         } else {
-            vertex.literal(place, reader.literal(name));
+            put(vertex, name, place, reader(name).read("", Cell.text(literal)), Place.NONE);
         }
     }
 
+    private CellReader reader(Name name) {
+        return readers.computeIfAbsent(name, n -> CellReader.of(n, model.units));
+    }
+
     private void put(CellVertex vertex, Name name, int place, Reading reading, Place where) {
-        reading.notice().ifPresent(notice -> say(where, List.of(notice)));
-        switch (reading.form()) {
-            case NUMBER -> vertex.literal(place, reading.inside());
-            case TEXT -> vertex.literal(place, model.texts.number(reading.text()));
-            case EXPRESSION -> {
-                String kind = vertex.out.table.isSite() ? RowKinds.of(vertex.out.table) : "";
-                expression(vertex, place, reading.text(), kind, types.wanted(name.kind()), where);
-            }
-            case WRONG -> vertex.literal(place, unreadable(where));
+        if (reading instanceof Reading.Literal literal) {
+            literal.notice().ifPresent(notice -> say(where, List.of(notice)));
+            vertex.literal(place, literal.inside());
+        } else if (reading instanceof Reading.Word word) {
+            vertex.literal(place, word.index());
+        } else if (reading instanceof Reading.YesNo yesNo) {
+            vertex.literal(place, yesNo.yes() ? 1 : 0);
+        } else if (reading instanceof Reading.TextValue text) {
+            vertex.literal(place, model.texts.number(text.text()));
+        } else if (reading instanceof Reading.Expression expression) {
+            String kind = vertex.out.table.isSite() ? RowKinds.of(vertex.out.table) : "";
+            expression(vertex, place, expression.text(), kind, types.wanted(name.kind()), where);
+        } else if (reading instanceof Reading.Wrong wrong) {
+            say(where, List.of(wrong.notice()));
+            vertex.literal(place, unreadable(where));
+        } else {
+            empty(vertex, name, place);
         }
     }
 

@@ -29,6 +29,23 @@ public final class Row {
         return new Row(id, NO_NAMES, NO_CELLS);
     }
 
+    /**
+     * A row with these cells.
+     *
+     * @param names of the cells, each once
+     * @param cells as many as names
+     */
+    public static Row of(String id, List<String> names, List<Cell> cells) {
+        String[] interned = new String[names.size()];
+        for (int i = 0; i < interned.length; i++) {
+            interned[i] = names.get(i).intern();
+        }
+        if (interned.length != cells.size()) {
+            throw new IllegalArgumentException(names.size() + " names for " + cells.size() + " cells");
+        }
+        return new Row(id, interned, cells.toArray(NO_CELLS));
+    }
+
     /** The id (for values, practice, columns and needs: the name) as typed. */
     public String id() {
         return id;
@@ -97,6 +114,17 @@ public final class Row {
     /** The row with the same cells under another id. */
     public Row renamed(String newId) {
         return new Row(newId, names, cells);
+    }
+
+    /** The row with a cell under another name at the same place; a cell that is not filled in stays so. */
+    public Row withName(String name, String other) {
+        int at = find(name);
+        if (at < 0 || find(other) >= 0) {
+            return this;
+        }
+        String[] changed = names.clone();
+        changed[at] = other.intern();
+        return new Row(id, changed, cells);
     }
 
     private int find(String name) {
