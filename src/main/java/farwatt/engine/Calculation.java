@@ -1,11 +1,20 @@
 package farwatt.engine;
 
 import farwatt.catalogue.Name;
+import farwatt.language.Checked;
+import farwatt.language.Column;
+import farwatt.language.Expr;
+import farwatt.language.Hoist;
+import farwatt.language.Language;
+import farwatt.language.Parsed;
+import farwatt.language.Ref;
 import farwatt.language.Type;
+import farwatt.language.Wanted;
 import farwatt.plan.Change;
 import farwatt.plan.Edit;
 import farwatt.plan.Plan;
 import farwatt.plan.Table;
+import farwatt.quantity.Decimal;
 import farwatt.quantity.Unit;
 import farwatt.report.Notice;
 import java.util.ArrayList;
@@ -212,11 +221,53 @@ public final class Calculation {
 
     /** The value of a name in the row at a place, in the corner looked at. */
     public Value value(Table table, int place, String name) {
-        Col col = model.columns.need(table, name);
-        Type type = table == Table.VALUES && name.equals("is")
-                ? model.names.valueType(col.base + place)
-                : model.names.type(col);
+        return valueOf(model.columns.need(table, name), place);
+    }
+
+    Value valueOf(Col col, int place) {
+        if (col.table == Table.PRACTICE) {
+            Type type = new Types(model.units).of(model.filler.name(col, place).kind());
+            return value(col.v[place], type, type.unit(model.units));
+        }
+        boolean own = col.table == Table.VALUES && col.key().equals("is");
+        Type type = own ? model.names.valueType(col.base + place) : model.names.type(col);
         return value(col.v[place], type, model.filler.unit(col, type));
+    }
+
+    /** Works out an expression that stands in no row, in the corner looked at. */
+    public Answer ask(String text) {
+        PlanScope scope = new PlanScope(model.names, "", "");
+        Parsed parsed = Language.parse(text, model.units, Decimal.POINT);
+        Checked checked = Language.check(parsed, scope, Wanted.ANY);
+        if (!checked.problems().isEmpty()) {
+            return new Answer(text, Optional.empty(), checked.problems());
+        }
+        double inside =
+                model.cells.ask(Language.plan(checked, scope, Hoist.NONE).formula());
+        Type type = checked.type();
+        return new Answer(text, Optional.of(value(inside, type, unit(checked, type))), List.of());
+    }
+
+    /** A name keeps its column's unit; anything else is shown in the plainest one. */
+    private Unit unit(Checked checked, Type type) {
+        boolean name = checked.expr() instanceof Expr.Path || checked.expr() instanceof Expr.Name;
+        if (name && !checked.known().isEmpty()) {
+            Ref last = checked.known().get(checked.known().size() - 1).ref();
+            Column column = last instanceof Ref.Reads reads
+                    ? reads.column()
+                    : last instanceof Ref.Cell cell ? cell.column() : null;
+            if (column != null) {
+                return model.filler.unit(CellReads.behind(column).get(0), type);
+            }
+        }
+        return type.unit(model.units);
+    }
+
+    /** Tells how an expression's value came about; empty if it cannot be understood, as {@link #ask} then says. */
+    public Optional<Explanation> explain(String text) {
+        Optional<Value> value = ask(text).value();
+        Optional<Bound> bound = model.compiler.look(text, "");
+        return bound.flatMap(b -> value.map(v -> new Explainer(this).explain(b, v)));
     }
 
     private Value value(double inside, Type type, Unit unit) {

@@ -1,7 +1,9 @@
 package farwatt.engine;
 
 import farwatt.language.FaultKind;
+import farwatt.language.Formula;
 import farwatt.language.Frame;
+import farwatt.plan.Table;
 import farwatt.report.Messages;
 import farwatt.report.Place;
 import farwatt.report.Span;
@@ -29,6 +31,12 @@ final class Cells implements CellVertex.Evaluator {
         return bound.planned().formula().value(frame.at(col.base + place));
     }
 
+    /** Works out a formula that stands in no row. */
+    double ask(Formula formula) {
+        origin = Place.NONE;
+        return formula.value(frame.at(0));
+    }
+
     @Override
     public double empty(Col col, int place) {
         Place where = place(col, place);
@@ -36,10 +44,13 @@ final class Cells implements CellVertex.Evaluator {
     }
 
     Place place(Col col, int place) {
+        if (col.table == Table.PLAN) {
+            return new Place(Table.PLAN.key(), "", col.key());
+        }
         int row = col.base + place;
         String id = row < layout.rows() ? layout.id(row) : "";
         return switch (col.table) {
-            case PLAN, VALUES, PRACTICE, NEEDS -> new Place(col.table.key(), "", id.isEmpty() ? col.key() : id);
+            case VALUES, PRACTICE, NEEDS -> new Place(col.table.key(), "", id.isEmpty() ? col.key() : id);
             default -> new Place(col.table.key(), id, col.key());
         };
     }

@@ -4,6 +4,7 @@ import farwatt.catalogue.Stage;
 import farwatt.language.Checked;
 import farwatt.language.Frame;
 import farwatt.language.GatherPlan;
+import farwatt.language.Hoist;
 import farwatt.language.Language;
 import farwatt.language.Parsed;
 import farwatt.language.Planned;
@@ -77,6 +78,17 @@ final class Compiler {
         return new Result(Optional.of(bound), List.of());
     }
 
+    /** The same for a text that is only looked at: nothing is shared and gathers stay where they are. */
+    Optional<Bound> look(String text, String kind) {
+        PlanScope scope = new PlanScope(names, kind, kind);
+        Checked checked = Language.check(Language.parse(text, names.units, Decimal.POINT), scope, Wanted.ANY);
+        if (!checked.problems().isEmpty()) {
+            return Optional.empty();
+        }
+        Planned planned = Language.plan(checked, scope, Hoist.NONE);
+        return Optional.of(new Bound(text, checked, planned, CellReads.deps(planned.uses())));
+    }
+
     private static List<Notice> say(List<Problem> problems, Place place) {
         return problems.stream()
                 .map(p -> new Notice(Level.FAIL, p.code().key(), place, p.text()))
@@ -113,6 +125,7 @@ final class Compiler {
     private Optional<Ref.Cell> lift(GatherPlan gather) {
         GatherVertex vertex = gathers.computeIfAbsent(gather.key(), key -> {
             Col out = Columns.single(key);
+            names.ownType(out, gather.type());
             double nothing = faults.raise(
                     Fault.Kind.ARITHMETIC,
                     Place.NONE,

@@ -38,6 +38,13 @@ public enum EngineCode implements Code {
     UNKNOWN_TABLE,
     UNKNOWN_UNIT,
     COUNTED_LATER,
+    SCENARIO_LOOP,
+    NO_SCENARIO,
+    STEP_PATH,
+    STEP_DROP,
+    STEP_UNREAD,
+    STEP_TABLE,
+    STEP_TAKEN,
     NO_NODES,
     IN_USE_UNSTABLE;
 

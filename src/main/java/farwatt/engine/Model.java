@@ -169,6 +169,13 @@ final class Model {
         return all;
     }
 
+    /** Visits the cells that an inner column's row reads. */
+    void vertexReads(Col col, int row, CellReads.Visitor visitor) {
+        if (col.maker != null) {
+            col.maker.reads(row, visitor);
+        }
+    }
+
     /** True for a column whose cells name rows: a change of one changes what feeds what. */
     static boolean isStructure(Kind kind, String key) {
         return kind instanceof Kind.RowOf || key.equals("in_use");

@@ -65,8 +65,8 @@ class SingleRunTest {
             double volts = 40 + 17 * random.nextDouble();
             double ohms = 1 + 10 * random.nextDouble();
             Sketch sketch = new Sketch();
-            Sketch.Row load =
-                    sketch.load(sketch.source(volts), volts * volts / (4 * ohms)).cable(ohms);
+            Sketch.Row load = sketch.load(sketch.source(volts), volts * volts / (4 * ohms))
+                    .cable(ohms);
             FlatState state = sketch.solve();
             assertEquals(FlatState.OK, state.status[0], "seed " + SEED + ", turn " + k);
             assertEquals(volts / 2, state.voltsFar[load.index], 1e-6 * volts, "seed " + SEED + ", turn " + k);
