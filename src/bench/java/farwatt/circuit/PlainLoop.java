@@ -56,8 +56,7 @@ final class PlainLoop {
         return volts * amps;
     }
 
-    private static double amps(
-            double volts, double watts, double room, double pull, double constant, double linear) {
+    private static double amps(double volts, double watts, double room, double pull, double constant, double linear) {
         double perRoom = 1 / room;
         double perVolt = 1 / volts;
         double least = constant * perRoom;
@@ -71,8 +70,7 @@ final class PlainLoop {
             double under = room - pull * square;
             double over = constant + linear * square;
             double missing = (watts - volts * amps) * under + square * over;
-            double slope =
-                    volts * under * under - 2 * amps * ((over + linear * square) * under + pull * square * over);
+            double slope = volts * under * under - 2 * amps * ((over + linear * square) * under + pull * square * over);
             if (!(slope > 0)) {
                 throw new IllegalStateException("no operating point");
             }

@@ -75,7 +75,13 @@ final class Define {
     }
 
     private Define add(
-            String key, Kind kind, Stage stage, Name.Fallback fallback, String sentence, String formula, String source) {
+            String key,
+            Kind kind,
+            Stage stage,
+            Name.Fallback fallback,
+            String sentence,
+            String formula,
+            String source) {
         names.add(new Name(table, key, kind, stage, fallback, Optional.empty(), sentence, formula, source));
         return this;
     }

@@ -135,6 +135,11 @@ final class RunNames {
                         "Uncertainty of that ratio.",
                         "sqrt(2 * (0.25 V)^2 / drop^2 + 0.02^2 + 0.08^2)",
                         "practice")
-                .derived("seen_verdict", new Kind.Text(), "What the readings say.", "seen_ratio against its bands", "practice");
+                .derived(
+                        "seen_verdict",
+                        new Kind.Text(),
+                        "What the readings say.",
+                        "seen_ratio against its bands",
+                        "practice");
     }
 }

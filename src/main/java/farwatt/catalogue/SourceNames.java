@@ -68,7 +68,11 @@ final class SourceNames {
                         oneOf("class", "declared", "measured"),
                         "class",
                         "What it reserves for a port: the class's port watts, the declared most, or what flows.")
-                .given("grant_factor", in(""), "1", "Factor on what it reserves by class; some gear counts 1.03 to 1.14.")
+                .given(
+                        "grant_factor",
+                        in(""),
+                        "1",
+                        "Factor on what it reserves by class; some gear counts 1.03 to 1.14.")
                 .within(1, 1.5)
                 .given("guard", in("%"), "0 %", "Share of the budget it never grants.")
                 .within(0, 50)

@@ -52,7 +52,8 @@ public record Edit(Plan plan, Change inverse) {
         Rows rows = plan.rows(set.table());
         int place = set.table() == Table.PLAN ? 0 : rows.place(set.id());
         if (place < 0) {
-            throw new IllegalArgumentException("no row " + set.id() + " in " + set.table().key());
+            throw new IllegalArgumentException(
+                    "no row " + set.id() + " in " + set.table().key());
         }
         Row row = rows.at(place);
         Row changed = set.cell().map(cell -> row.with(set.name(), cell)).orElseGet(() -> row.without(set.name()));

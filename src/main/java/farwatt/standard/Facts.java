@@ -18,8 +18,8 @@ final class Facts {
             if (in == null) {
                 throw new IllegalStateException("no data file " + file);
             }
-            try (CsvReader<NamedCsvRecord> csv = CsvReader.builder()
-                    .ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+            try (CsvReader<NamedCsvRecord> csv =
+                    CsvReader.builder().ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
                 return csv.stream().toList();
             }
         } catch (IOException e) {
