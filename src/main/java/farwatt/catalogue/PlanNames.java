@@ -65,15 +65,6 @@ final class PlanNames {
                 .names();
     }
 
-    /** The cells of a practice row; the constants themselves are {@link PracticeNames}. */
-    static List<Name> practice() {
-        return new Define(Table.PRACTICE)
-                .given("is", new Kind.Text(), "What takes the place of our value.")
-                .given("why", new Kind.Text(), "The reason.")
-                .given("note", new Kind.Text(), "Anything to remember.")
-                .names();
-    }
-
     static List<Name> columns() {
         return new Define(Table.COLUMNS)
                 .given("table", new Kind.Text(), "The table that gets the column.")
