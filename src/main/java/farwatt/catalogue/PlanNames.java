@@ -57,10 +57,16 @@ final class PlanNames {
 
     static List<Name> values() {
         return new Define(Table.VALUES)
-                .given(
-                        "is",
-                        new Kind.Text(),
-                        "The value: a quantity, a yes/no, a word in double quotes, or an expression.")
+                .given("is", new Kind.Text(), "The value: a quantity, a yes/no, a word in double quotes, or an expression.")
+                .given("note", new Kind.Text(), "Anything to remember.")
+                .names();
+    }
+
+    /** The cells of a practice row; the constants themselves are {@link PracticeNames}. */
+    static List<Name> practice() {
+        return new Define(Table.PRACTICE)
+                .given("is", new Kind.Text(), "What takes the place of our value.")
+                .given("why", new Kind.Text(), "The reason.")
                 .given("note", new Kind.Text(), "Anything to remember.")
                 .names();
     }
