@@ -43,9 +43,7 @@ public enum FileCode implements Code {
     NO_RIGHT,
     DISK_FULL,
     NOT_WRITTEN,
-    NEWER_KEPT,
-    // journals
-    JOURNAL_NOT_WRITTEN;
+    NEWER_KEPT;
 
     @Override
     public String room() {
