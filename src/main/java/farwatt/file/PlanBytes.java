@@ -6,7 +6,6 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
-import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -15,6 +14,9 @@ import java.nio.file.Path;
 
 /** Bytes of a plan file and their text, each refused in one sentence where they cannot be had. */
 final class PlanBytes {
+    /** What stands in a text where its bytes were none, or where someone wrote just this. */
+    private static final char REPLACED = '\ufffd';
+
     private PlanBytes() {}
 
     /** Reads a file, never more than so many bytes. */
@@ -46,20 +48,22 @@ final class PlanBytes {
 
     /** The text of UTF-8 bytes, a mark at their start left out. */
     static String text(byte[] bytes, String file) throws Refusal {
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        if (text.indexOf(REPLACED) >= 0) {
+            checkUtf8(bytes, file);
+        }
+        return text.startsWith("\ufeff") ? text.substring(1) : text;
+    }
+
+    private static void checkUtf8(byte[] bytes, String file) throws Refusal {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
         ByteBuffer in = ByteBuffer.wrap(bytes);
-        CharBuffer out = CharBuffer.allocate(bytes.length);
-        CoderResult result = decoder.decode(in, out, true);
-        if (result.isError()) {
+        if (decoder.decode(in, CharBuffer.allocate(bytes.length), true).isError()) {
             throw Refusal.of(FileCode.NOT_UTF8, file, line(bytes, in.position()));
         }
-        out.flip();
-        return out.length() > 0 && out.charAt(0) == '\ufeff'
-                ? out.subSequence(1, out.length()).toString()
-                : out.toString();
     }
 
     private static int line(byte[] bytes, int to) {

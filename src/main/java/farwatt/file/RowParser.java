@@ -27,11 +27,13 @@ final class RowParser {
 
     /** The list at whose start the parser stands. */
     void table(Table table) throws IOException {
+        Row last = Row.of("");
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             if (parser.currentToken() == JsonToken.START_OBJECT) {
                 start();
                 object(table.key(), Optional.of(table.idKey()), parts.next(table));
-                parts.add(table, Row.of(id, names, cells));
+                last = Row.of(id, names, cells, last);
+                parts.add(table, last);
             } else {
                 String json = Json.copy(parser);
                 parts.setAside(table.key(), json);
@@ -91,7 +93,8 @@ final class RowParser {
 
     /** Keeps a cell under its key, or another where that is taken. */
     private String keep(String key, boolean isId) throws IOException {
-        String name = Kept.name(key, taken -> (isId && taken.equals(key)) || names.contains(taken));
+        boolean free = !isId && !names.contains(key);
+        String name = free ? key : Kept.name(key, taken -> taken.equals(key) || names.contains(taken));
         names.add(name);
         cells.add(cell(parser));
         return name;
