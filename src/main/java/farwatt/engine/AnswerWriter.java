@@ -48,7 +48,7 @@ final class AnswerWriter {
 
     private static Col[] named(Columns columns, Table table, String names) {
         List<Col> found = new ArrayList<>();
-        for (String name : names.split(" ")) {
+        for (String name : names.split(" ", -1)) {
             found.add(columns.need(table, name));
         }
         return found.toArray(new Col[0]);

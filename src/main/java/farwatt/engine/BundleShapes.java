@@ -64,7 +64,7 @@ final class BundleShapes {
         };
     }
 
-    /** Adds up one bundle; to be called before {@link #rth} and {@link #othersRise} are asked for its runs. */
+    /** Adds up one bundle; to be called before {@link #rth} and {@link #othersWatts} are asked for its runs. */
     void measure(int bundle) {
         double widest = practice.value("conduit_diameter");
         double foreign = others.v[bundle];
@@ -88,7 +88,8 @@ final class BundleShapes {
         double amps = othersAmps.v[bundle];
         double ohms =
                 Conductor.ohmsPerMetre(othersGauge.v[bundle], Conductor.COPPER_OHM_METRES, practice.value("lay_solid"));
-        othersWatts[bundle] = foreign > 0 ? (int) foreign * BundleHeat.wattsPerMetre(OTHER_CONDUCTORS, amps, ohms) : 0;
+        othersWatts[bundle] =
+                foreign > 0 ? ((int) foreign) * BundleHeat.wattsPerMetre(OTHER_CONDUCTORS, amps, ohms) : 0;
     }
 
     /** First fault in a bundle's own cells, 0 if there is none. */

@@ -59,7 +59,7 @@ final class CellFiller {
             for (Col col : model.columns.of(table)) {
                 if (col.name.stage() == Stage.GIVEN && !(col.name.kind() instanceof Kind.RowOf)) {
                     GivenRules.Given given = rules.of(col).orElse(null);
-                    boolean filled = table != Table.VALUES && table != Table.NEEDS
+                    boolean filled = (table != Table.VALUES && table != Table.NEEDS)
                             || col.key().equals("note");
                     if (filled) {
                         vertex(col, given);

@@ -39,7 +39,8 @@ final class CellReads {
 
     private static Dep dep(Col col, Way way) {
         return switch (way.start()) {
-            case HERE, SELF -> new Dep(col, way.links().toArray(new Relation[0]), -1, false);
+            case HERE, SELF ->
+                new Dep(col, way.links().stream().map(Relation.class::cast).toList(), -1, false);
             case FIXED -> {
                 int row = end(way.row(), way.links());
                 yield row < 0 ? Dep.all(col) : Dep.cell(col, row);

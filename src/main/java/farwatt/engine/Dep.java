@@ -1,5 +1,7 @@
 package farwatt.engine;
 
+import java.util.List;
+
 /**
  * One thing that a vertex reads.
  *
@@ -8,15 +10,15 @@ package farwatt.engine;
  * @param row the one row that is read by every reader, −1 where the reader's row decides
  * @param wide true where any change of the column may matter to any reader (gathers)
  */
-record Dep(Col col, Relation[] path, int row, boolean wide) {
-    private static final Relation[] HERE = {};
+record Dep(Col col, List<Relation> path, int row, boolean wide) {
+    private static final List<Relation> HERE = List.of();
 
     static Dep here(Col col) {
         return new Dep(col, HERE, -1, false);
     }
 
     static Dep over(Col col, Relation... path) {
-        return new Dep(col, path, -1, false);
+        return new Dep(col, List.of(path), -1, false);
     }
 
     static Dep cell(Col col, int row) {

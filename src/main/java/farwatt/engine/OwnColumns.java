@@ -102,7 +102,7 @@ final class OwnColumns {
     private static boolean mentionsUntyped(Derived each, List<Derived> waiting) {
         return waiting.stream()
                 .anyMatch(other -> other.unit().isEmpty()
-                        && other != each
+                        && !other.equals(each)
                         && each.row().text("is").contains(other.row().id()));
     }
 

@@ -73,18 +73,18 @@ abstract class RowVertex extends Vertex {
         if (dep.row() >= 0) {
             return changed.has(dep.row());
         }
-        Relation[] path = dep.path();
-        if (path.length == 0) {
+        List<Relation> path = dep.path();
+        if (path.isEmpty()) {
             for (int k = 0; k < changed.count(); k++) {
                 into.add(changed.at(k));
             }
             return false;
         }
         Marks step = changed;
-        for (int link = path.length - 1; link >= 0; link--) {
+        for (int link = path.size() - 1; link >= 0; link--) {
             Marks before = link == 0 ? into : new Marks();
             for (int k = 0; k < step.count(); k++) {
-                path[link].backTo(step.at(k), before);
+                path.get(link).backTo(step.at(k), before);
             }
             step = before;
         }

@@ -222,7 +222,7 @@ final class Solving extends Vertex {
     }
 
     private static void here(List<Dep> all, Columns columns, Table table, String names) {
-        for (String name : names.split(" ")) {
+        for (String name : names.split(" ", -1)) {
             all.add(Dep.here(columns.need(table, name)));
         }
     }
