@@ -4,9 +4,8 @@ import farwatt.catalogue.Name;
 import farwatt.language.Checked;
 import farwatt.language.Column;
 import farwatt.language.Expr;
-import farwatt.language.Hoist;
 import farwatt.language.Language;
-import farwatt.language.Parsed;
+import farwatt.language.Planned;
 import farwatt.language.Ref;
 import farwatt.language.Type;
 import farwatt.language.Wanted;
@@ -143,13 +142,19 @@ public final class Calculation {
         int place = place(set);
         CellVertex vertex = model.filler.vertexOf(col);
         boolean bound = vertex.bound(place) != null;
+        Type before = model.names.valueType(col.base + place);
         model.plan(after);
         model.filler.refill(col, place);
+        if (!before.equals(model.names.valueType(col.base + place))) {
+            // what uses the value was checked against its old type
+            rebuild(after);
+            return;
+        }
         boolean reorder = bound || vertex.bound(place) != null;
         if (reorder) {
-            List<Col> before = model.answerColumns();
+            List<Col> answered = model.answerColumns();
             model.order();
-            if (!before.equals(model.answerColumns())) {
+            if (!answered.equals(model.answerColumns())) {
                 rebuild(after);
                 return;
             }
@@ -236,15 +241,14 @@ public final class Calculation {
 
     /** Works out an expression that stands in no row, in the corner looked at. */
     public Answer ask(String text) {
-        PlanScope scope = new PlanScope(model.names, "", "");
-        Parsed parsed = Language.parse(text, model.units, Decimal.POINT);
-        Checked checked = Language.check(parsed, scope, Wanted.ANY);
+        Checked checked =
+                Language.check(Language.parse(text, model.units, Decimal.POINT), new PlanScope(model.names, "", ""), Wanted.ANY);
         if (!checked.problems().isEmpty()) {
             return new Answer(text, Optional.empty(), checked.problems());
         }
-        double inside =
-                model.cells.ask(Language.plan(checked, scope, Hoist.NONE).formula());
-        Type type = checked.type();
+        Planned planned = model.compiler.look(text, "").orElseThrow().planned();
+        double inside = model.cells.ask(planned.formula());
+        Type type = planned.type();
         return new Answer(text, Optional.of(value(inside, type, unit(checked, type))), List.of());
     }
 

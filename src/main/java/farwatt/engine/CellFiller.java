@@ -55,6 +55,9 @@ final class CellFiller {
 
     void fillAll(GivenRules rules) {
         model.cellVertices.put(typedClass.out, typedClass);
+        // first, so that every other cell finds the types of the values it uses
+        vertex(model.columns.need(Table.VALUES, "is"), null);
+        new ValueOrder(model).fill(this);
         for (Table table : Table.values()) {
             for (Col col : model.columns.of(table)) {
                 if (col.name.stage() == Stage.GIVEN && !(col.name.kind() instanceof Kind.RowOf)) {
@@ -67,8 +70,6 @@ final class CellFiller {
                 }
             }
         }
-        vertex(model.columns.need(Table.VALUES, "is"), null);
-        new ValueOrder(model).fill(this);
     }
 
     private void vertex(Col col, GivenRules.@org.jspecify.annotations.Nullable Given given) {

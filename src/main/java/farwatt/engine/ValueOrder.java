@@ -1,6 +1,7 @@
 package farwatt.engine;
 
 import farwatt.catalogue.Catalogue;
+import farwatt.language.Type;
 import farwatt.language.Wanted;
 import farwatt.plan.Cell;
 import farwatt.plan.Table;
@@ -70,6 +71,7 @@ final class ValueOrder {
         Optional<Cell> cell = model.plan().rows(Table.VALUES).at(place).cell("is");
         String name = model.layout.id(col.base + place);
         if (cell.isEmpty() || cell.get().text().isBlank()) {
+            model.names.valueType(col.base + place, Type.Plain.UNKNOWN);
             vertex.clear(place);
             return;
         }
