@@ -63,7 +63,7 @@ public final class CommandLineStart {
         line.setOut(new java.io.PrintWriter(output.raw(), true, StandardCharsets.UTF_8));
         line.setErr(new java.io.PrintWriter(output.errors(), true, StandardCharsets.UTF_8));
         line.setParameterExceptionHandler((e, args) -> {
-            output.say(e.getMessage());
+            output.say(String.valueOf(e.getMessage()));
             CommandLine.UnmatchedArgumentException.printSuggestions(
                     e, e.getCommandLine().getErr());
             output.say("Call " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help for how.");
