@@ -46,7 +46,20 @@ public enum EngineCode implements Code {
     STEP_TABLE,
     STEP_TAKEN,
     NO_NODES,
-    IN_USE_UNSTABLE;
+    IN_USE_UNSTABLE,
+    SEEN_NO_CURRENT,
+    SEEN_NO_DROP,
+    SEEN_NOTHING_EXPECTED,
+    SEEN_DROP,
+    SEEN_SPREAD,
+    SEEN_EXPECTED,
+    SEEN_FAR_LESS,
+    SEEN_LESS,
+    SEEN_OFF,
+    SEEN_MORE,
+    SEEN_MUCH_MORE,
+    SEEN_HALF,
+    SEEN_MOST;
 
     @Override
     public String room() {

@@ -97,6 +97,7 @@ final class Model {
         vertices.addAll(new TreeRules(layout, columns, topology, faults).vertices(inside, relations, practice));
         vertices.addAll(new SourceSide(columns, practice, air, corner).vertices(relations));
         vertices.addAll(new RunRules(columns, practice).vertices());
+        vertices.addAll(new AsBuilt(this).vertices());
         vertices.addAll(new PlanRules(columns, topology, faults).vertices());
         own.derive();
         vertices.addAll(own.vertices());
