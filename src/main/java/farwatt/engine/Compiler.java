@@ -72,8 +72,16 @@ final class Compiler {
             return new Result(Optional.empty(), notices);
         }
         Planned planned = Language.plan(checked, new PlanScope(names, kind, kind), this::lift);
+        Optional<Ref> unknown = Waiting.of(checked);
+        if (unknown.isPresent()) {
+            String what = unknown.get().name();
+            double why = faults.raise(Fault.Kind.UNREADABLE, place, EngineCode.UNTYPED, place.text(), what);
+            planned = Waiting.on(unknown.get(), checked, planned, why);
+        }
         Bound bound = new Bound(text, checked, planned, CellReads.deps(planned.uses()));
-        ready.put(key, bound);
+        if (unknown.isEmpty()) {
+            ready.put(key, bound);
+        }
         return new Result(Optional.of(bound), List.of());
     }
 

@@ -110,7 +110,7 @@ final class OwnColumns {
                 model.compiler.compile(text, RowKinds.of(each.col().table), wanted, Stage.DERIVED, each.place());
         if (result.bound().isPresent()) {
             Bound bound = result.bound().get();
-            model.names.ownType(each.col(), bound.checked().type());
+            model.names.ownType(each.col(), bound.planned().type());
             vertices.add(new FormulaVertex(each.col(), bound, model.cells));
         } else {
             model.notices.addAll(result.notices());
