@@ -34,6 +34,7 @@ public enum EngineCode implements Code {
     CORD_LONGER,
     NO_ROWS,
     USES_SOLVED,
+    UNTYPED,
     NAME_TAKEN,
     UNKNOWN_TABLE,
     UNKNOWN_UNIT,

@@ -77,7 +77,7 @@ final class Model {
     private void fill(int[] bundleOf) {
         OwnColumns own = new OwnColumns(this);
         own.declare();
-        filler.fillAll(new GivenRules(columns, faults, filler.typedClass(), inside.granted));
+        filler.fillAll(new GivenRules(columns, faults, filler.typedClass(), inside, topology, relations));
         cellVertices.values().forEach(vertices::add);
         vertices.addAll(inside.vertices);
         BundleShapes shapes = new BundleShapes(layout, columns, practice, site.members);
