@@ -67,7 +67,8 @@ final class OwnColumns {
             boolean direction = column.meaning() == Meaning.DIRECTION;
             if (direction || KEPT.contains(column.meaning())) {
                 String unit = unit(column, rows);
-                String heading = unit.isEmpty() ? column.shown() : column.heading().words();
+                String heading =
+                        unit.isEmpty() ? column.shown() : column.heading().words();
                 all.add(new Own(column, free(name(heading, column.at()), used), unit));
             }
         }
