@@ -1,0 +1,139 @@
+package farwatt.workbook;
+
+import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.Footer;
+import org.apache.poi.ss.usermodel.Header;
+import org.apache.poi.ss.usermodel.IgnoredErrorType;
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+
+/**
+ * How a sheet goes onto paper: on its long side, headings repeated, shrunk a little where that makes it fit, else cut
+ * between columns with the first one repeated. Everything is worked out from column widths.
+ */
+final class Pages {
+    /** Millimetres of one digit's width: seven pixels of 1/96 inch. */
+    private static final double DIGIT = 7 * 25.4 / 96;
+
+    private static final int SMALLEST = 62;
+    private static final int CUT_SCALE = 75;
+    /** Share of a page's width that is filled: fonts differ a little from machine to machine. */
+    private static final double SAFE = 0.86;
+
+    /** Digits that a column is wide where nothing is said. */
+    private static final int USUAL = 8;
+
+    private static final double INCH = 25.4;
+    private static final int MOST_LINE = 120;
+
+    private final Book book;
+    private final SXSSFSheet sheet;
+
+    Pages(Book book, SXSSFSheet sheet) {
+        this.book = book;
+        this.sheet = sheet;
+    }
+
+    /** A table: its headings stand on every page. */
+    void table(int[] wide, Places.Place place, int last) {
+        paper();
+        boolean fits = IntStream.of(wide).sum() * SMALLEST <= 100 * capacity();
+        shrink(wide, fits);
+        sheet.setRepeatingRows(new CellRangeAddress(place.bands(), place.headings(), -1, -1));
+        if (!fits) {
+            sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
+            breaks(wide, SAFE * capacity() * 100 / CUT_SCALE);
+        }
+        int index = book.poi().getSheetIndex(sheet);
+        // a title that runs over several columns would be cut on a page that has only the first of them
+        book.poi().setPrintArea(index, 0, lastColumn(wide, place), fits ? 0 : place.bands(), last);
+        book.poi()
+                .getXSSFWorkbook()
+                .getSheetAt(index)
+                .addIgnoredErrors(
+                        new CellRangeAddress(0, last, 0, wide.length - 1), IgnoredErrorType.NUMBER_STORED_AS_TEXT);
+    }
+
+    /** The note above a narrow table runs on over the columns beside it. */
+    private static int lastColumn(int[] wide, Places.Place place) {
+        int missing =
+                Widths.length(place.schedule().note()) - IntStream.of(wide).sum();
+        return wide.length - 1 + Math.max(0, (missing + USUAL - 1) / USUAL);
+    }
+
+    /**
+     * A page with blocks.
+     *
+     * @param last row on it
+     * @param breakAfter row after which a new page starts
+     */
+    void blocks(int[] wide, int last, int breakAfter) {
+        paper();
+        double fits = 100 * SAFE * capacity() / IntStream.of(wide).sum();
+        sheet.getPrintSetup().setScale((short) Math.min(100, fits));
+        if (breakAfter < last) {
+            sheet.setRowBreak(breakAfter);
+        }
+        book.poi().setPrintArea(book.poi().getSheetIndex(sheet), 0, wide.length - 1, 0, last);
+    }
+
+    /** A table that can be read on one page's width is fitted to it; a narrow one stays as it is. */
+    private void shrink(int[] wide, boolean fits) {
+        PrintSetup setup = sheet.getPrintSetup();
+        boolean roomy = IntStream.of(wide).sum() <= SAFE * capacity();
+        if (fits && !roomy) {
+            sheet.setFitToPage(true);
+            setup.setFitWidth((short) 1);
+            setup.setFitHeight((short) 0);
+        } else {
+            setup.setScale((short) (roomy ? 100 : CUT_SCALE));
+        }
+    }
+
+    /** Digits that fit beside each other at full size. */
+    private double capacity() {
+        return book.imprint.paper().printable() / DIGIT;
+    }
+
+    private void breaks(int[] wide, double room) {
+        double used = 0;
+        for (int i = 0; i < wide.length; i++) {
+            if (i > 0 && used + wide[i] > room) {
+                sheet.setColumnBreak(i - 1);
+                used = wide[0];
+            }
+            used += wide[i];
+        }
+    }
+
+    private void paper() {
+        PrintSetup setup = sheet.getPrintSetup();
+        setup.setPaperSize(book.imprint.paper().code());
+        setup.setLandscape(true);
+        double side = Paper.MARGINS / 2 / INCH;
+        sheet.setMargin(PageMargin.LEFT, side);
+        sheet.setMargin(PageMargin.RIGHT, side);
+        sheet.setMargin(PageMargin.TOP, 16 / INCH);
+        sheet.setMargin(PageMargin.BOTTOM, 16 / INCH);
+        sheet.setMargin(PageMargin.HEADER, 7 / INCH);
+        sheet.setMargin(PageMargin.FOOTER, 7 / INCH);
+        Header header = sheet.getHeader();
+        header.setLeft(escaped(book.imprint.title()));
+        header.setRight(escaped(sheet.getSheetName()));
+        Footer footer = sheet.getFooter();
+        footer.setLeft(escaped("Farwatt " + book.imprint.version()));
+        footer.setCenter(book.imprint.date().toString());
+        footer.setRight("&P / &N");
+    }
+
+    /** In headers and footers an ampersand starts a code. */
+    private static String escaped(String text) {
+        String plain = Book.legal(text.replace('\n', ' '));
+        String cut = plain.codePointCount(0, plain.length()) > MOST_LINE
+                ? plain.substring(0, plain.offsetByCodePoints(0, MOST_LINE - 1)) + "…"
+                : plain;
+        return cut.replace("&", "&&");
+    }
+}

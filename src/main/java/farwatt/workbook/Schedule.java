@@ -1,0 +1,60 @@
+package farwatt.workbook;
+
+import java.util.List;
+
+/**
+ * One table for a workbook or a list: its name, what stands above it, its columns and its lines. Lines are asked for
+ * one by one, so that a table may be far larger than memory. As safe for threads as its lines are.
+ *
+ * @param name as people call it; the workbook's own name of the sheet may have to differ
+ * @param note one or two sentences under the title, "" for none
+ * @param facts figures above the table that its formulas use
+ */
+public record Schedule(String name, String note, List<Fact> facts, List<Column> columns, Lines lines) {
+    public Schedule {
+        facts = List.copyOf(facts);
+        columns = List.copyOf(columns);
+    }
+
+    public Schedule(String name, String note, List<Column> columns, Lines lines) {
+        this(name, note, List.of(), columns, lines);
+    }
+
+    /**
+     * One figure with its name.
+     *
+     * @param key by which formulas name it
+     * @param label in words, with the unit
+     */
+    public record Fact(String key, String label, Form form, Entry value, String note) {}
+
+    /** The lines of a table. */
+    public interface Lines {
+        int size();
+
+        /** The entries of a line, one a column. */
+        List<Entry> at(int line);
+
+        static Lines of(List<List<Entry>> lines) {
+            return new Lines() {
+                @Override
+                public int size() {
+                    return lines.size();
+                }
+
+                @Override
+                public List<Entry> at(int line) {
+                    return lines.get(line);
+                }
+            };
+        }
+    }
+
+    boolean isBanded() {
+        return columns.stream().anyMatch(column -> column.band() != Column.Band.OTHER);
+    }
+
+    boolean isSummed() {
+        return columns.stream().anyMatch(column -> column.total() == Column.Total.SUM);
+    }
+}

@@ -1,0 +1,225 @@
+package farwatt.workbook;
+
+import farwatt.catalogue.Kind;
+import farwatt.catalogue.Name;
+import farwatt.catalogue.Stage;
+import farwatt.engine.Calculation;
+import farwatt.engine.Fault;
+import farwatt.engine.Figures;
+import farwatt.engine.Value;
+import farwatt.plan.Row;
+import farwatt.plan.Table;
+import farwatt.quantity.Unit;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * One table of the plan as a schedule: what was planned, then what comes of it in the corner looked at. Columns that
+ * say nothing in any row are left out. Reads the calculation line by line; not for several threads.
+ */
+final class SiteTable {
+    /** Filled or not, these belong to a schedule. */
+    private static final Map<Table, Set<String>> ALWAYS = Map.of(
+            Table.ZONES, Set.of("ambient", "hottest", "coldest", "sun", "setting"),
+            Table.BUNDLES, Set.of("others"),
+            Table.SOURCES, Set.of("type", "ports", "volts", "port_limit", "budget"),
+            Table.SWITCHES, Set.of("mode", "type", "ports", "volts", "port_limit", "own_draw", "efficiency"),
+            Table.RUNS, Set.of("from", "to", "length", "gauge", "category", "pairs"),
+            Table.DEVICES, Set.of("zone", "class", "draw", "volts_floor"));
+
+    private static final Set<Fault.Kind> NOT_ASKED = EnumSet.of(Fault.Kind.EMPTY, Fault.Kind.NOT_APPLICABLE);
+    private static final Set<String> WHOLE =
+            Set.of("ports", "port", "joints", "priority", "others", "hop", "ports_used");
+
+    private final Calculation calc;
+    private final Table table;
+    private final Feeds feeds;
+    private final Set<String> typed = new HashSet<>();
+    private final List<Shown> shown = new ArrayList<>();
+
+    /** A column with what its cells need to be read fast. */
+    private record Shown(Name name, Figures figures) {
+        boolean isGiven() {
+            return name.stage() == Stage.GIVEN;
+        }
+    }
+
+    SiteTable(Calculation calc, Table table, Feeds feeds) {
+        this.calc = calc;
+        this.table = table;
+        this.feeds = feeds;
+        for (Row row : calc.plan().rows(table)) {
+            typed.addAll(row.names());
+        }
+        for (Stage stage : Stage.values()) {
+            for (Name name : calc.names(table)) {
+                Figures figures = calc.figures(table, name.key());
+                if (name.stage() == stage && says(name, figures)) {
+                    shown.add(new Shown(name, figures));
+                }
+            }
+        }
+    }
+
+    private boolean says(Name name, Figures figures) {
+        if (name.key().startsWith("seen_")) {
+            return false;
+        }
+        if (name.stage() == Stage.GIVEN) {
+            return typed.contains(name.key())
+                    || ALWAYS.getOrDefault(table, Set.of()).contains(name.key());
+        }
+        for (int place = 0; place < calc.rows(table); place++) {
+            double value = figures.at(place);
+            if (Double.isNaN(value) ? isAsked(value) : isSomething(name, place)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isAsked(double value) {
+        return !NOT_ASKED.contains(calc.fault(value).kind());
+    }
+
+    private boolean isSomething(Name name, int place) {
+        return !(name.kind() instanceof Kind.Text)
+                || !calc.value(table, place, name.key()).words().isEmpty();
+    }
+
+    Schedule schedule(String title, String note) {
+        List<Column> columns = new ArrayList<>();
+        columns.add(Column.of("id", "id", Form.WORD));
+        if (isFed()) {
+            columns.add(Column.of("fed_by", "fed by", Form.WORD).in(Column.Band.PLANNED));
+            columns.add(Column.of("run", "run", Form.WORD).in(Column.Band.PLANNED));
+        }
+        shown.forEach(one -> columns.add(column(one)));
+        boolean why = misses();
+        if (why) {
+            columns.add(
+                    Column.of("why", "why a figure is missing", Form.SENTENCE).in(Column.Band.ANSWER));
+        }
+        return new Schedule(title, note, columns, new Schedule.Lines() {
+            @Override
+            public int size() {
+                return calc.rows(table);
+            }
+
+            @Override
+            public List<Entry> at(int line) {
+                List<Entry> entries = line(line);
+                if (why) {
+                    entries.add(Entry.words(whyNot(line)));
+                }
+                return entries;
+            }
+        });
+    }
+
+    private boolean isFed() {
+        return table == Table.DEVICES || table == Table.SWITCHES;
+    }
+
+    private Column column(Shown one) {
+        Name name = one.name();
+        Unit unit = unit(name);
+        Form form = form(name, unit);
+        Column.Band band = one.isGiven() ? Column.Band.PLANNED : Column.Band.ANSWER;
+        Column column = Column.of(name.key(), name.key().replace('_', ' '), form)
+                .in(band)
+                .in(form.isNumber() ? Figure.unit(unit) : "");
+        return isAddedUp(name) ? column.summed() : column;
+    }
+
+    private Unit unit(Name name) {
+        boolean number = name.kind() instanceof Kind.Quantity || name.kind() instanceof Kind.Gauge;
+        return number && calc.rows(table) > 0 ? calc.value(table, 0, name.key()).unit() : Unit.ONE;
+    }
+
+    private static Form form(Name name, Unit unit) {
+        if (name.kind() instanceof Kind.Quantity || name.kind() instanceof Kind.Gauge) {
+            return WHOLE.contains(name.key()) ? Form.WHOLE : Form.of(unit);
+        }
+        boolean sentence = name.key().equals("note") || name.key().equals("powered_why");
+        return sentence ? Form.SENTENCE : Form.WORD;
+    }
+
+    private boolean isAddedUp(Name name) {
+        return switch (table) {
+            case RUNS -> Set.of("length", "loss").contains(name.key());
+            case SOURCES -> Set.of("sent", "mains", "room_heat").contains(name.key());
+            case DEVICES -> Set.of("watts", "price").contains(name.key());
+            default -> false;
+        };
+    }
+
+    private List<Entry> line(int place) {
+        List<Entry> entries = new ArrayList<>(shown.size() + 4);
+        String id = calc.id(table, place);
+        entries.add(Entry.words(id));
+        if (isFed()) {
+            entries.add(Entry.words(feeds.from(id)));
+            entries.add(Entry.words(feeds.run(id)));
+        }
+        Row row = calc.plan().rows(table).at(place);
+        shown.forEach(one -> entries.add(entry(one, row, place)));
+        return entries;
+    }
+
+    private Entry entry(Shown one, Row row, int place) {
+        String key = one.name().key();
+        if (one.name().kind() instanceof Kind.RowOf) {
+            return Entry.words(feeds.id(row.text(key)));
+        }
+        Value value = calc.value(table, place, key);
+        Entry entry = Figure.of(value);
+        if (!one.isGiven()) {
+            return toned(key, entry, value);
+        }
+        String typedText = row.text(key);
+        if (typedText.isEmpty()) {
+            return entry.in(Tone.QUIET);
+        }
+        return value.isPresent() ? entry : Entry.words(typedText).in(Tone.BAD);
+    }
+
+    private static Entry toned(String key, Entry entry, Value value) {
+        boolean bad = switch (key) {
+            case "powered" -> value.inside() == 0;
+            case "headroom", "reserve", "reserve_share" -> value.inside() < 0;
+            default -> false;
+        };
+        return value.isPresent() && bad ? entry.in(Tone.BAD) : entry;
+    }
+
+    private boolean misses() {
+        for (int place = 0; place < calc.rows(table); place++) {
+            if (!whyNot(place).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Each reason once, in the order of the columns. */
+    private String whyNot(int place) {
+        Row row = calc.plan().rows(table).at(place);
+        Set<String> reasons = new java.util.LinkedHashSet<>();
+        for (Shown one : shown) {
+            double value = one.figures().at(place);
+            if (Double.isNaN(value)) {
+                Fault fault = calc.fault(value);
+                boolean left = one.isGiven() && row.text(one.name().key()).isEmpty();
+                if (!left && fault.kind() != Fault.Kind.NOT_APPLICABLE) {
+                    reasons.add(fault.text());
+                }
+            }
+        }
+        return String.join(" ", reasons);
+    }
+}

@@ -1,0 +1,263 @@
+package farwatt.workbook;
+
+import farwatt.engine.Calculation;
+import farwatt.engine.Corner;
+import farwatt.engine.Value;
+import farwatt.plan.Table;
+import farwatt.report.Level;
+import farwatt.report.Place;
+import farwatt.review.CornerVerdict;
+import farwatt.review.Finding;
+import farwatt.review.Review;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+
+/** The first sheet: the job, whether it holds, what is left at each node, what to mind, what else is in here. */
+final class SummaryPage {
+    private static final int[] WIDE = {26, 17, 17, 19, 16, 16, 17};
+    private static final int MOST_NODES = 12;
+    private static final int MOST_FINDINGS = 8;
+
+    private final Book book;
+    private final Pen pen;
+    private final Calculation calc;
+    private final Review review;
+    private final List<Schedule> tables;
+    private final SXSSFSheet sheet;
+    private int at;
+
+    SummaryPage(Book book, String name, Handover content, List<Schedule> tables) {
+        this.book = book;
+        pen = new Pen(book);
+        calc = content.calc();
+        review = content.review();
+        this.tables = tables;
+        sheet = book.sheet(name);
+    }
+
+    void write(List<NodePower> power) {
+        sheet.setDefaultRowHeightInPoints(Press.LINE + 2);
+        for (int i = 0; i < WIDE.length; i++) {
+            sheet.setColumnWidth(i, WIDE[i] * 256);
+        }
+        Row title = row();
+        title.setHeightInPoints(Press.LINE * 2);
+        pen.part(title, 0, book.imprint.title(), Look.Part.TITLE);
+        pen.part(row(), 0, "Hand-over record of a network that carries its power along", Look.Part.NOTE);
+        verdict();
+        planned();
+        corners();
+        nodes(power);
+        findings();
+        int firstPage = at - 1;
+        cautions();
+        contents();
+        new Pages(book, sheet).blocks(WIDE, at - 1, firstPage);
+    }
+
+    private Row row() {
+        return sheet.createRow(at++);
+    }
+
+    private void section(String text) {
+        Row row = row();
+        row.setHeightInPoints(Press.LINE * 2);
+        pen.part(row, 0, text, Look.Part.SECTION);
+    }
+
+    private void put(Row row, int column, Entry entry, Form form) {
+        Places.Place none = book.places.of(Titles.POWER);
+        pen.put(row, column, entry, form, new Place(Titles.SUMMARY, "", ""), f -> book.places.resolve(f, none, 0));
+    }
+
+    private void headings(Column... columns) {
+        Row row = row();
+        int lines = 1;
+        for (int i = 0; i < columns.length; i++) {
+            lines = Math.max(lines, Widths.lines(columns[i].title(), WIDE[i] - Widths.AIR));
+        }
+        row.setHeightInPoints(lines * Press.LINE + 3);
+        for (int i = 0; i < columns.length; i++) {
+            var cell = row.createCell(i);
+            cell.setCellStyle(book.look.heading(columns[i]));
+            cell.setCellValue(columns[i].title());
+        }
+    }
+
+    /** A sentence across columns, high enough for its lines. */
+    private void sentence(Row row, int from, String text, Tone tone) {
+        int wide = 0;
+        for (int i = from; i < WIDE.length; i++) {
+            wide += WIDE[i];
+            put(row, i, Entry.NONE, Form.SENTENCE);
+        }
+        put(row, from, Entry.words(text).in(tone), Form.SENTENCE);
+        sheet.addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), from, WIDE.length - 1));
+        row.setHeightInPoints(Math.max(1, Widths.lines(text, wide - 2)) * Press.LINE + 2);
+    }
+
+    private void verdict() {
+        section("Verdict");
+        boolean holds = review.verdict().holds();
+        Row row = row();
+        put(row, 0, Entry.words(holds ? "holds" : "does not hold").in(holds ? Tone.GOOD : Tone.BAD), Form.WORD);
+        sentence(row, 1, review.verdict().text(), Tone.PLAIN);
+    }
+
+    private void planned() {
+        section("What was planned");
+        count("sources", Titles.SOURCES, Table.SOURCES, "what is fed from the mains");
+        count("switches", Titles.SWITCHES, Table.SWITCHES, "what lives off one run and feeds others");
+        count("runs", Titles.RUNS, Table.RUNS, "one cable each");
+        count("devices", Titles.DEVICES, Table.DEVICES, "what the plan is for");
+        figure("cable, m", "cable_length", Titles.RUNS, "length", "without slack");
+        figure("lost in cables, W", "lost", Titles.RUNS, "loss", corner());
+        figure("sent by the sources, W", "sent", Titles.SOURCES, "sent", corner());
+        figure("taken from the mains, W", "mains", Titles.SOURCES, "mains", corner());
+    }
+
+    private String corner() {
+        return calc.corner().phrase();
+    }
+
+    private void count(String label, String title, Table table, String note) {
+        Row row = row();
+        pen.part(row, 0, label, Look.Part.LABEL);
+        put(row, 1, Entry.live("COUNTA({" + title + "!id:all})", calc.rows(table)), Form.WHOLE);
+        pen.part(row, 2, note, Look.Part.NOTE);
+    }
+
+    private void figure(String label, String name, String title, String key, String note) {
+        Row row = row();
+        Value value = calc.value(Table.PLAN, 0, name);
+        boolean there = book.places.of(title).schedule().columns().stream()
+                .anyMatch(column -> column.key().equals(key));
+        Entry entry = Figure.of(value);
+        if (there && value.isPresent()) {
+            entry = Entry.live(
+                    "SUM({" + title + "!" + key + ":all})", value.unit().fromInside(value.inside()));
+        }
+        pen.part(row, 0, label, Look.Part.LABEL);
+        put(row, 1, entry, Form.ONE);
+        pen.part(row, 2, value.fault().map(fault -> fault.text()).orElse(note), Look.Part.NOTE);
+    }
+
+    private void corners() {
+        section("Verdict in each corner");
+        headings(
+                Column.of("corner", "corner", Form.WORD),
+                Column.of("verdict", "verdict", Form.WORD),
+                Column.of("share", "least share left", Form.SHARE),
+                Column.of("headroom", "least headroom, V", Form.TWO),
+                Column.of("words", "what it means", Form.WORD));
+        for (Map.Entry<Corner, CornerVerdict> one : review.corners().entrySet()) {
+            CornerVerdict verdict = one.getValue();
+            Row row = row();
+            put(row, 0, Entry.words(one.getKey().word()), Form.WORD);
+            put(
+                    row,
+                    1,
+                    Entry.words(verdict.holds() ? "holds" : "does not hold").in(verdict.holds() ? Tone.GOOD : Tone.BAD),
+                    Form.WORD);
+            put(row, 2, Entry.number(verdict.leastReserveShare()), Form.SHARE);
+            put(row, 3, Entry.number(verdict.leastHeadroom()), Form.TWO);
+            sentence(row, 4, one.getKey().phrase(), Tone.PLAIN);
+        }
+    }
+
+    private void nodes(List<NodePower> power) {
+        section("Power at each node, where least is left");
+        headings(
+                Column.of("node", "node", Form.WORD),
+                Column.of("share", "share left", Form.SHARE),
+                Column.of("verdict", "verdict", Form.WORD),
+                Column.of("bound", "bound by", Form.WORD),
+                Column.of("corner", "corner", Form.WORD),
+                Column.of("available", "can give", Form.ONE).in("W"),
+                Column.of("sent", "gives", Form.ONE).in("W"));
+        double target = PowerTable.target(calc);
+        List<NodePower> weakest = NodePower.weakest(power);
+        for (NodePower one : weakest.subList(0, Math.min(MOST_NODES, weakest.size()))) {
+            boolean known = !Double.isNaN(one.share());
+            String verdict = known ? PowerTable.verdict(one.share(), target) : "no figure";
+            Row row = row();
+            put(row, 0, Entry.words(one.id()), Form.WORD);
+            put(row, 1, Entry.number(one.share()), Form.SHARE);
+            put(row, 2, Entry.words(verdict).in(PowerTable.tone(verdict)), Form.WORD);
+            put(row, 3, Entry.words(one.bound()), Form.WORD);
+            put(row, 4, Entry.words(one.corner().word()), Form.WORD);
+            put(row, 5, Entry.number(one.available()), Form.ONE);
+            put(row, 6, Entry.number(one.sent()), Form.ONE);
+        }
+        if (weakest.size() > MOST_NODES) {
+            String rest = "and " + (weakest.size() - MOST_NODES) + " more that have more left, on the sheet "
+                    + book.places.of(Titles.POWER).sheet();
+            pen.part(row(), 0, rest, Look.Part.NOTE);
+        }
+    }
+
+    private void findings() {
+        section("Findings");
+        Row counts = row();
+        int column = 0;
+        for (Level level : Level.values()) {
+            long found =
+                    review.findings().stream().filter(f -> f.level() == level).count();
+            String formula = "COUNTIF({" + Titles.FINDINGS + "!level:all},\"" + level.word() + "\")";
+            Tone tone = found == 0 ? Tone.PLAIN : FindingTable.tone(level);
+            pen.part(counts, column, level.word(), Look.Part.LABEL);
+            put(counts, column + 1, Entry.live(formula, (double) found).in(tone), Form.WHOLE);
+            column += 2;
+        }
+        List<Finding> first = review.findings()
+                .subList(0, Math.min(MOST_FINDINGS, review.findings().size()));
+        for (Finding finding : first) {
+            Row row = row();
+            Entry level = Entry.words(finding.level().word()).in(FindingTable.tone(finding.level()));
+            put(row, 0, level, Form.WORD);
+            sentence(row, 1, finding.text(), Tone.PLAIN);
+        }
+        if (review.findings().size() > first.size()) {
+            int rest = review.findings().size() - first.size();
+            pen.part(row(), 0, "and " + rest + " more on the sheet " + Titles.FINDINGS, Look.Part.NOTE);
+        }
+    }
+
+    private void cautions() {
+        if (review.cautions().isEmpty()) {
+            return;
+        }
+        section("To mind");
+        for (String caution : review.cautions()) {
+            sentence(row(), 0, caution, Tone.PLAIN);
+        }
+    }
+
+    private void contents() {
+        section("About this record");
+        List<String[]> lines = new ArrayList<>();
+        lines.add(new String[] {"made with", "Farwatt " + book.imprint.version()});
+        lines.add(new String[] {
+            "plan file's fingerprint", book.imprint.fingerprint().orElse("not saved yet")
+        });
+        lines.add(new String[] {"corner that the tables show", calc.corner().word() + ": " + corner()});
+        Row date = row();
+        pen.part(date, 0, "date", Look.Part.LABEL);
+        put(date, 1, Entry.day(book.imprint.date()), Form.DAY);
+        for (String[] line : lines) {
+            Row row = row();
+            pen.part(row, 0, line[0], Look.Part.LABEL);
+            sentence(row, 1, line[1], Tone.PLAIN);
+        }
+        section("What is in here");
+        for (Schedule table : tables) {
+            Row row = row();
+            put(row, 0, Entry.words(table.name()), Form.WORD);
+            sentence(row, 1, table.note(), Tone.PLAIN);
+        }
+    }
+}

@@ -1,0 +1,12 @@
+package farwatt.workbook;
+
+/** How a cell is meant; never the only carrier of a meaning, a word or number always stands with it. */
+public enum Tone {
+    PLAIN,
+    /** Not typed by a person: a default took its place. */
+    QUIET,
+    GOOD,
+    /** Holds, but someone should look. */
+    POOR,
+    BAD
+}

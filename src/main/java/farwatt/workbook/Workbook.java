@@ -1,0 +1,154 @@
+package farwatt.workbook;
+
+import farwatt.plan.Table;
+import farwatt.quantity.Units;
+import farwatt.report.Cancel;
+import farwatt.report.Level;
+import farwatt.report.Notice;
+import farwatt.report.Place;
+import farwatt.report.Progress;
+import farwatt.report.Refusal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * Writes workbooks. The file appears under its name only when it is whole; on a refusal, a cancel or a crash the old
+ * file stays and nothing is left beside it. The same content gives the same bytes. Calls may run on any thread, several
+ * at a time, each with its own calculation.
+ */
+public final class Workbook {
+    private static final double SHARE_OF_LINES = 0.8;
+
+    static {
+        // the library below would tell the terminal that nobody listens to its log
+        System.setProperty("log4j2.loggerContextFactory", "org.apache.logging.log4j.simple.SimpleLoggerContextFactory");
+    }
+
+    private Workbook() {}
+
+    /**
+     * Writes the hand-over record of a plan.
+     *
+     * @return what had to be changed to fit into a workbook
+     * @throws Refusal with one sentence if the file cannot be written
+     * @throws java.util.concurrent.CancellationException when cancelled
+     */
+    public static List<Notice> write(Path target, Handover content, Progress progress, Cancel cancel) throws Refusal {
+        Beside.check(target);
+        List<NodePower> power = NodePower.of(content.calc(), content.review());
+        List<Schedule> tables = tables(content, power);
+        return book(
+                target,
+                tables,
+                content.imprint(),
+                progress,
+                cancel,
+                Titles.SUMMARY,
+                (book, name) -> new SummaryPage(book, name, content, tables).write(power));
+    }
+
+    /**
+     * Writes tables, each on its own sheet.
+     *
+     * @return what had to be changed to fit into a workbook
+     * @throws Refusal with one sentence if the file cannot be written
+     * @throws java.util.concurrent.CancellationException when cancelled
+     */
+    public static List<Notice> write(
+            Path target, List<Schedule> tables, Imprint imprint, Progress progress, Cancel cancel) throws Refusal {
+        return book(target, tables, imprint, progress, cancel, "Contents", (book, name) -> {
+            if (tables.size() > 1) {
+                new ContentsPage(book, name, tables).write();
+            }
+        });
+    }
+
+    /** What stands before the tables; adds no sheet where there is nothing to say. */
+    @FunctionalInterface
+    private interface First {
+        void write(Book book, String name);
+    }
+
+    private static List<Notice> book(
+            Path target,
+            List<Schedule> tables,
+            Imprint imprint,
+            Progress progress,
+            Cancel cancel,
+            String firstName,
+            First first)
+            throws Refusal {
+        for (Schedule table : tables) {
+            Press.check(table);
+        }
+        List<Notice> notices = new ArrayList<>();
+        Beside.write(target, out -> {
+            try (Book book = new Book(new XSSFWorkbook(), imprint, cancel)) {
+                fill(book, tables, firstName, first, progress);
+                progress.at(SHARE_OF_LINES, "putting the workbook together");
+                cancel.check();
+                book.into(out);
+                cancel.check();
+                notices.addAll(book.notices());
+            }
+        });
+        progress.at(1, "done");
+        return notices;
+    }
+
+    private static void fill(Book book, List<Schedule> tables, String firstName, First first, Progress progress) {
+        List<String> wanted = new ArrayList<>();
+        wanted.add(firstName);
+        tables.forEach(table -> wanted.add(table.name()));
+        List<String> names = SheetNames.of(wanted);
+        List<Places.Place> places = new ArrayList<>();
+        long all = 1;
+        for (int i = 0; i < tables.size(); i++) {
+            String name = names.get(i + 1);
+            places.add(book.places.put(tables.get(i), name));
+            all += tables.get(i).lines().size();
+            if (!name.equals(tables.get(i).name())) {
+                book.say(Notice.of(
+                        Level.NOTE,
+                        WorkbookCode.SHEET_RENAMED,
+                        Place.NONE,
+                        tables.get(i).name(),
+                        name));
+            }
+        }
+        first.write(book, names.get(0));
+        long before = 0;
+        for (Places.Place place : places) {
+            double done = before;
+            double whole = all;
+            new Press(book, place)
+                    .run(lines -> progress.at(
+                            SHARE_OF_LINES * (done + lines) / whole,
+                            place.schedule().name()));
+            before += place.schedule().lines().size();
+        }
+    }
+
+    private static List<Schedule> tables(Handover content, List<NodePower> power) {
+        Feeds feeds = new Feeds(content.calc());
+        List<Schedule> all = new ArrayList<>();
+        all.add(PowerTable.of(content.calc(), power));
+        all.add(site(content, feeds, Table.DEVICES, Titles.DEVICES));
+        all.add(site(content, feeds, Table.RUNS, Titles.RUNS));
+        all.add(site(content, feeds, Table.SOURCES, Titles.SOURCES));
+        all.add(site(content, feeds, Table.SWITCHES, Titles.SWITCHES));
+        all.add(FindingTable.findings(
+                content.review(), new Units(content.calc().plan().currency())));
+        all.add(FindingTable.cautions(content.review()));
+        all.addAll(content.more());
+        return all;
+    }
+
+    private static Schedule site(Handover content, Feeds feeds, Table table, String title) {
+        String note = "Quiet figures are defaults. Worked out "
+                + content.calc().corner().phrase() + ".";
+        return new SiteTable(content.calc(), table, feeds).schedule(title, note);
+    }
+}

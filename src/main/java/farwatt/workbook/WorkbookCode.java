@@ -1,0 +1,19 @@
+package farwatt.workbook;
+
+import farwatt.report.Code;
+
+/** What this room says; sentences in the message catalogue. */
+public enum WorkbookCode implements Code {
+    NO_FOLDER,
+    IS_FOLDER,
+    NOT_WRITTEN,
+    TOO_MANY_ROWS,
+    TOO_MANY_COLUMNS,
+    TEXT_CUT,
+    SHEET_RENAMED;
+
+    @Override
+    public String room() {
+        return "workbook";
+    }
+}
