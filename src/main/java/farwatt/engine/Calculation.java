@@ -213,9 +213,7 @@ public final class Calculation {
     /** The value of a name in the row at a place, in the corner looked at. */
     public Value value(Table table, int place, String name) {
         Col col = model.columns.need(table, name);
-        Type type = table == Table.VALUES && name.equals("is")
-                ? model.names.valueType(col.base + place)
-                : model.names.type(col);
+        Type type = model.names.type(col, col.base + place);
         return value(col.v[place], type, model.filler.unit(col, type));
     }
 
