@@ -7,6 +7,7 @@ import farwatt.plan.Table;
 import farwatt.quantity.Show;
 import farwatt.quantity.Unit;
 import farwatt.quantity.Units;
+import farwatt.report.Messages;
 import farwatt.report.Place;
 import java.util.ArrayList;
 import java.util.List;
@@ -106,10 +107,7 @@ final class AnswerWriter {
         } else if (Double.isNaN(state.asked[root])) {
             why = faults.raise(Fault.Kind.NO_OPERATING_POINT, place, EngineCode.NO_OPERATING_POINT_TREE, id);
         } else {
-            String[] watts = Show.apart(state.asked[root], state.possible[root], WATT);
-            String over = Show.text(state.asked[root] - state.possible[root], WATT);
-            why = faults.raise(
-                    Fault.Kind.NO_OPERATING_POINT, place, EngineCode.NO_OPERATING_POINT, id, watts[0], watts[1], over);
+            why = faults.raise(beyond(place, id, state.asked[root], state.possible[root]));
         }
         for (int i = root; i < net.end[root]; i++) {
             none(rows[i], why);
@@ -117,6 +115,13 @@ final class AnswerWriter {
                 none(topology.feedRun[rows[i]], why);
             }
         }
+    }
+
+    private static Fault beyond(Place place, String id, double asked, double possible) {
+        String[] watts = Show.apart(asked, possible, WATT);
+        String over = Show.text(asked - possible, WATT);
+        String text = Messages.text(EngineCode.NO_OPERATING_POINT, id, watts[0], watts[1], over);
+        return new Fault(Fault.Kind.NO_OPERATING_POINT, place, text, asked, possible);
     }
 
     /** A figure that is unlimited says so instead. */
@@ -182,10 +187,8 @@ final class AnswerWriter {
                 ? EngineCode.DARK_REFUSED
                 : outcome == Grants.NO_CLASS ? EngineCode.DARK_NO_CLASS : EngineCode.DARK_PARENT;
         double left = outcome == Grants.REFUSED ? grants.left[net.parent[i]] : 0;
-        why.put(
-                place,
-                texts.number(farwatt.report.Messages.text(
-                        code, layout.id(feeder), Show.text(grants.need[i], WATT), Show.text(left, WATT))));
+        String[] watts = Show.apart(grants.need[i], left, WATT);
+        why.put(place, texts.number(Messages.text(code, layout.id(feeder), watts[0], watts[1])));
     }
 
     private void run(int i, int row, FlatState state, double worstShare) {

@@ -1,11 +1,19 @@
 package farwatt.engine;
 
 import farwatt.catalogue.Name;
+import farwatt.language.Checked;
+import farwatt.language.Column;
+import farwatt.language.Expr;
+import farwatt.language.Language;
+import farwatt.language.Planned;
+import farwatt.language.Ref;
 import farwatt.language.Type;
+import farwatt.language.Wanted;
 import farwatt.plan.Change;
 import farwatt.plan.Edit;
 import farwatt.plan.Plan;
 import farwatt.plan.Table;
+import farwatt.quantity.Decimal;
 import farwatt.quantity.Unit;
 import farwatt.report.Notice;
 import java.util.ArrayList;
@@ -134,13 +142,19 @@ public final class Calculation {
         int place = place(set);
         CellVertex vertex = model.filler.vertexOf(col);
         boolean bound = vertex.bound(place) != null;
+        Type before = model.names.valueType(col.base + place);
         model.plan(after);
         model.filler.refill(col, place);
+        if (!before.equals(model.names.valueType(col.base + place))) {
+            // what uses the value was checked against its old type
+            rebuild(after);
+            return;
+        }
         boolean reorder = bound || vertex.bound(place) != null;
         if (reorder) {
-            List<Col> before = model.answerColumns();
+            List<Col> answered = model.answerColumns();
             model.order();
-            if (!before.equals(model.answerColumns())) {
+            if (!answered.equals(model.answerColumns())) {
                 rebuild(after);
                 return;
             }
@@ -212,9 +226,56 @@ public final class Calculation {
 
     /** The value of a name in the row at a place, in the corner looked at. */
     public Value value(Table table, int place, String name) {
-        Col col = model.columns.need(table, name);
-        Type type = model.names.type(col, col.base + place);
+        return valueOf(model.columns.need(table, name), place);
+    }
+
+    Value valueOf(Col col, int place) {
+        if (col.table == Table.PRACTICE) {
+            Type type = new Types(model.units).of(model.filler.name(col, place).kind());
+            return value(col.v[place], type, type.unit(model.units));
+        }
+        boolean own = col.table == Table.VALUES && col.key().equals("is");
+        Type type = own ? model.names.valueType(col.base + place) : model.names.type(col);
         return value(col.v[place], type, model.filler.unit(col, type));
+    }
+
+    /** Works out an expression that stands in no row, in the corner looked at. */
+    public Answer ask(String text) {
+        Checked checked = Language.check(
+                Language.parse(text, model.units, Decimal.POINT), new PlanScope(model.names, "", ""), Wanted.ANY);
+        if (!checked.problems().isEmpty()) {
+            return new Answer(text, Optional.empty(), checked.problems());
+        }
+        Planned planned = model.compiler.look(text, "").orElseThrow().planned();
+        double inside = model.cells.ask(planned.formula());
+        Type type = planned.type();
+        return new Answer(text, Optional.of(value(inside, type, unit(checked, type))), List.of());
+    }
+
+    /** A name keeps its column's unit; anything else is shown in the plainest one. */
+    private Unit unit(Checked checked, Type type) {
+        boolean name = checked.expr() instanceof Expr.Path || checked.expr() instanceof Expr.Name;
+        if (name && !checked.known().isEmpty()) {
+            Ref last = checked.known().get(checked.known().size() - 1).ref();
+            Column column = last instanceof Ref.Reads reads
+                    ? reads.column()
+                    : last instanceof Ref.Cell cell ? cell.column() : null;
+            if (column != null) {
+                return model.filler.unit(CellReads.behind(column).get(0), type);
+            }
+        }
+        return type.unit(model.units);
+    }
+
+    /**
+     * Tells how an expression's value came about; empty if it cannot be understood, as {@link #ask} then says.
+     *
+     * @param deepest how many steps down it goes
+     */
+    public Optional<Explanation> explain(String text, int deepest) {
+        Optional<Value> value = ask(text).value();
+        Optional<Bound> bound = model.compiler.look(text, "");
+        return bound.flatMap(b -> value.map(v -> new Explainer(this, deepest).explain(b, v)));
     }
 
     private Value value(double inside, Type type, Unit unit) {
@@ -241,6 +302,27 @@ public final class Calculation {
     /** The fault behind a NaN of {@link #figures}. */
     public Fault fault(double value) {
         return model.faults.of(value);
+    }
+
+    /**
+     * The row that a relation of a row leads to (run, feeder, from, to, zone, bundle); empty where it leads nowhere or
+     * rows of the table have none of that name.
+     */
+    public Optional<Plan.Spot> related(Table table, int place, String relation) {
+        int row = model.layout.base(table) + place;
+        int end = model.relations.of(table, relation).map(r -> r.follow(row)).orElse(-1);
+        return end < 0 ? Optional.empty() : Optional.of(spot(end));
+    }
+
+    /** The zone a run is reckoned in: its own, else the hotter of its ends' in that corner. */
+    public Optional<Plan.Spot> reckonedIn(int run, Corner corner) {
+        int zone = model.air.zoneOfRun(model.layout.base(Table.RUNS) + run, corner);
+        return zone < 0 ? Optional.empty() : Optional.of(spot(zone));
+    }
+
+    private Plan.Spot spot(int row) {
+        Table table = model.layout.table(row);
+        return new Plan.Spot(table, row - model.layout.base(table));
     }
 
     Model model() {

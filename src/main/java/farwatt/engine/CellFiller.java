@@ -6,10 +6,12 @@ import farwatt.catalogue.Kind;
 import farwatt.catalogue.Name;
 import farwatt.catalogue.Reading;
 import farwatt.catalogue.Stage;
+import farwatt.language.Type;
 import farwatt.language.Wanted;
 import farwatt.plan.Cell;
 import farwatt.plan.Row;
 import farwatt.plan.Table;
+import farwatt.quantity.Unit;
 import farwatt.report.Notice;
 import farwatt.report.Place;
 import java.util.HashMap;
@@ -53,7 +55,7 @@ final class CellFiller {
 
     void fillAll(GivenRules rules) {
         model.cellVertices.put(typedClass.out, typedClass);
-        // cells that use a value must find its type known
+        // first, so that every other cell finds the types of the values it uses
         vertex(model.columns.need(Table.VALUES, "is"), null);
         new ValueOrder(model).fill(this);
         for (Table table : Table.values()) {
@@ -84,7 +86,7 @@ final class CellFiller {
     }
 
     /** The row of the plan behind a place of a column. */
-    private Row row(Col col, int place) {
+    Row row(Col col, int place) {
         if (col.table != Table.PRACTICE) {
             return model.plan().rows(col.table).at(place);
         }
@@ -93,11 +95,16 @@ final class CellFiller {
     }
 
     /** The unit in which a column's values are shown. */
-    farwatt.quantity.Unit unit(Col col, farwatt.language.Type type) {
-        boolean own =
-                col.name.kind() instanceof Kind.Quantity q && q.symbol().isEmpty() && col.name.stage() == Stage.DERIVED;
-        boolean shown = col.name.kind() instanceof Kind.Quantity && !own;
-        return shown ? ((Kind.Quantity) col.name.kind()).unit(model.units) : type.unit(model.units);
+    Unit unit(Col col, Type type) {
+        boolean has = col.name.kind() instanceof Kind.Quantity q && !q.symbol().isEmpty();
+        return has ? ((Kind.Quantity) col.name.kind()).unit(model.units) : type.unit(model.units);
+    }
+
+    /** The name that a cell goes by; every constant of practice has its own. */
+    Name name(Col col, int place) {
+        return col.table == Table.PRACTICE
+                ? Catalogue.need(Table.PRACTICE, model.layout.id(col.base + place))
+                : col.name;
     }
 
     /** Reads an edited cell again. */
@@ -115,9 +122,7 @@ final class CellFiller {
     void fill(Col col, int place) {
         CellVertex vertex = vertexOf(col);
         Row row = row(col, place);
-        Name name = col.table == Table.PRACTICE
-                ? Catalogue.need(Table.PRACTICE, model.layout.id(col.base + place))
-                : col.name;
+        Name name = name(col, place);
         Optional<Cell> cell = row.cell(col.key());
         Place where = model.cells.place(col, place);
         said.remove(where);
@@ -195,7 +200,7 @@ final class CellFiller {
         if (text.isBlank()) {
             vertex.clear(place);
         } else {
-            expression(vertex, place, text, "", Wanted.a(farwatt.language.Type.Plain.YES_NO), where);
+            expression(vertex, place, text, "", Wanted.a(Type.Plain.YES_NO), where);
         }
     }
 

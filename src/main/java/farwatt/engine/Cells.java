@@ -1,6 +1,7 @@
 package farwatt.engine;
 
 import farwatt.language.FaultKind;
+import farwatt.language.Formula;
 import farwatt.language.Frame;
 import farwatt.plan.Table;
 import farwatt.report.Messages;
@@ -30,6 +31,12 @@ final class Cells implements CellVertex.Evaluator {
         return bound.planned().formula().value(frame.at(col.base + place));
     }
 
+    /** Works out a formula that stands in no row. */
+    double ask(Formula formula) {
+        origin = Place.NONE;
+        return formula.value(frame.at(0));
+    }
+
     @Override
     public double empty(Col col, int place) {
         Place where = place(col, place);
@@ -37,6 +44,9 @@ final class Cells implements CellVertex.Evaluator {
     }
 
     Place place(Col col, int place) {
+        if (col.table == Table.PLAN) {
+            return new Place(Table.PLAN.key(), "", col.key());
+        }
         int row = col.base + place;
         String id = row < layout.rows() ? layout.id(row) : "";
         // a value is what its name stands for; its note and the like are cells beside it

@@ -4,6 +4,7 @@ import farwatt.catalogue.Stage;
 import farwatt.language.Checked;
 import farwatt.language.Frame;
 import farwatt.language.GatherPlan;
+import farwatt.language.Hoist;
 import farwatt.language.Language;
 import farwatt.language.Parsed;
 import farwatt.language.Planned;
@@ -63,7 +64,8 @@ final class Compiler {
         if (!parsed.problems().isEmpty()) {
             return new Result(Optional.empty(), say(parsed.problems(), place));
         }
-        Checked checked = Language.check(parsed, new PlanScope(names, kind, kind), wanted);
+        PlanScope scope = new PlanScope(names, kind, kind);
+        Checked checked = Language.check(parsed, scope, wanted);
         List<Notice> notices = say(checked.problems(), place);
         if (notices.isEmpty()) {
             notices = tooEarly(checked, latest, place);
@@ -71,18 +73,35 @@ final class Compiler {
         if (!notices.isEmpty()) {
             return new Result(Optional.empty(), notices);
         }
-        Planned planned = Language.plan(checked, new PlanScope(names, kind, kind), this::lift);
-        Optional<Ref> unknown = Waiting.of(checked);
-        if (unknown.isPresent()) {
-            String what = unknown.get().name();
-            double why = faults.raise(Fault.Kind.UNREADABLE, place, EngineCode.UNTYPED, place.text(), what);
-            planned = Waiting.on(unknown.get(), checked, planned, why);
-        }
+        Planned planned = planned(checked, scope, this::lift, place, place.text());
         Bound bound = new Bound(text, checked, planned, CellReads.deps(planned.uses()));
-        if (unknown.isEmpty()) {
+        if (!(planned.formula() instanceof Waiting)) {
             ready.put(key, bound);
         }
         return new Result(Optional.of(bound), List.of());
+    }
+
+    /** @param who what the expression is called where it cannot be worked out */
+    private Planned planned(Checked checked, PlanScope scope, Hoist hoist, Place place, String who) {
+        Planned planned = Language.plan(checked, scope, hoist);
+        return Waiting.of(checked)
+                .map(ref -> Waiting.on(
+                        ref,
+                        checked,
+                        planned,
+                        faults.raise(Fault.Kind.UNREADABLE, place, EngineCode.UNTYPED, who, ref.name())))
+                .orElse(planned);
+    }
+
+    /** The same for a text that is only looked at: nothing is shared and gathers stay where they are. */
+    Optional<Bound> look(String text, String kind) {
+        PlanScope scope = new PlanScope(names, kind, kind);
+        Checked checked = Language.check(Language.parse(text, names.units, Decimal.POINT), scope, Wanted.ANY);
+        if (!checked.problems().isEmpty()) {
+            return Optional.empty();
+        }
+        Planned planned = planned(checked, scope, Hoist.NONE, Place.NONE, text);
+        return Optional.of(new Bound(text, checked, planned, CellReads.deps(planned.uses())));
     }
 
     private static List<Notice> say(List<Problem> problems, Place place) {
@@ -121,6 +140,7 @@ final class Compiler {
     private Optional<Ref.Cell> lift(GatherPlan gather) {
         GatherVertex vertex = gathers.computeIfAbsent(gather.key(), key -> {
             Col out = Columns.single(key);
+            names.ownType(out, gather.type());
             double nothing = faults.raise(
                     Fault.Kind.ARITHMETIC,
                     Place.NONE,

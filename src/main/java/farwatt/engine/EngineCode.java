@@ -39,8 +39,28 @@ public enum EngineCode implements Code {
     UNKNOWN_TABLE,
     UNKNOWN_UNIT,
     COUNTED_LATER,
+    SCENARIO_LOOP,
+    NO_SCENARIO,
+    STEP_PATH,
+    STEP_DROP,
+    STEP_UNREAD,
+    STEP_TABLE,
+    STEP_TAKEN,
     NO_NODES,
-    IN_USE_UNSTABLE;
+    IN_USE_UNSTABLE,
+    SEEN_NO_CURRENT,
+    SEEN_NO_DROP,
+    SEEN_NOTHING_EXPECTED,
+    SEEN_DROP,
+    SEEN_SPREAD,
+    SEEN_EXPECTED,
+    SEEN_FAR_LESS,
+    SEEN_LESS,
+    SEEN_OFF,
+    SEEN_MORE,
+    SEEN_MUCH_MORE,
+    SEEN_HALF,
+    SEEN_MOST;
 
     @Override
     public String room() {

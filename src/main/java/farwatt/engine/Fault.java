@@ -8,8 +8,15 @@ import farwatt.report.Place;
  * @param kind what went wrong
  * @param origin the cell or row where it began; what reads it carries the same fault on
  * @param text one sentence
+ * @param asked watts asked for where the circuit has no operating point, NaN elsewhere
+ * @param possible the most that could have been had, NaN elsewhere
  */
-public record Fault(Kind kind, Place origin, String text) {
+public record Fault(Kind kind, Place origin, String text, double asked, double possible) {
+    /** A fault that no watts come into. */
+    public Fault(Kind kind, Place origin, String text) {
+        this(kind, origin, text, Double.NaN, Double.NaN);
+    }
+
     /** What can go wrong. */
     public enum Kind {
         /** A cell that is needed is empty. */

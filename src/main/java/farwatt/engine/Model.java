@@ -97,6 +97,7 @@ final class Model {
         vertices.addAll(new TreeRules(layout, columns, topology, faults).vertices(inside, relations, practice));
         vertices.addAll(new SourceSide(columns, practice, air, corner).vertices(relations));
         vertices.addAll(new RunRules(columns, practice).vertices());
+        vertices.addAll(new AsBuilt(this).vertices());
         vertices.addAll(new PlanRules(columns, topology, faults).vertices());
         own.derive();
         vertices.addAll(own.vertices());
@@ -167,6 +168,13 @@ final class Model {
             }
         }
         return all;
+    }
+
+    /** Visits the cells that an inner column's row reads. */
+    void vertexReads(Col col, int row, CellReads.Visitor visitor) {
+        if (col.maker != null) {
+            col.maker.reads(row, visitor);
+        }
     }
 
     /** True for a column whose cells name rows: a change of one changes what feeds what. */

@@ -66,14 +66,6 @@ final class Names {
         return own != null ? own : types.of(col.name.kind());
     }
 
-    /** The type in one row: every value a person named and every constant has its own. */
-    Type type(Col col, int row) {
-        if (!col.key().equals("is")) {
-            return type(col);
-        }
-        return col.table == Table.PRACTICE ? practiceType(layout.id(row)) : valueType(row);
-    }
-
     Type valueType(int row) {
         return valueTypes.getOrDefault(row, Type.Plain.UNKNOWN);
     }

@@ -18,6 +18,9 @@ import java.util.Optional;
 
 /** Columns of a person's own, and needs: what is derived from everything else. */
 final class OwnColumns {
+    /** What stands as the source of a column of a person's own. */
+    static final String SOURCE = "a column of this plan";
+
     private final Model model;
     private final List<Derived> derived = new ArrayList<>();
     private final List<Vertex> vertices = new ArrayList<>();
@@ -71,7 +74,7 @@ final class OwnColumns {
                 Optional.empty(),
                 row.text("note"),
                 row.text("is"),
-                "a column of this plan");
+                SOURCE);
         Col col = model.columns.add(name);
         if (!input) {
             boolean said = row.cell("unit").isPresent() && unit.isPresent();

@@ -14,6 +14,8 @@ public final class Row {
     private static final String[] NO_NAMES = {};
     private static final Cell[] NO_CELLS = {};
 
+    private static final Row NONE = new Row("", NO_NAMES, NO_CELLS);
+
     private final String id;
     private final String[] names;
     private final Cell[] cells;
@@ -36,14 +38,31 @@ public final class Row {
      * @param cells as many as names
      */
     public static Row of(String id, List<String> names, List<Cell> cells) {
+        return of(id, names, cells, NONE);
+    }
+
+    /** The same; shares what it can with a row that is likely to have the same names, to save memory. */
+    public static Row of(String id, List<String> names, List<Cell> cells, Row like) {
+        if (names.size() != cells.size()) {
+            throw new IllegalArgumentException(names.size() + " names for " + cells.size() + " cells");
+        }
+        Cell[] filled = cells.toArray(NO_CELLS);
+        if (like.hasNames(names)) {
+            return new Row(id, like.names, filled);
+        }
         String[] interned = new String[names.size()];
         for (int i = 0; i < interned.length; i++) {
             interned[i] = names.get(i).intern();
         }
-        if (interned.length != cells.size()) {
-            throw new IllegalArgumentException(names.size() + " names for " + cells.size() + " cells");
+        return new Row(id, interned, filled);
+    }
+
+    private boolean hasNames(List<String> others) {
+        boolean same = names.length == others.size();
+        for (int i = 0; same && i < names.length; i++) {
+            same = names[i].equals(others.get(i));
         }
-        return new Row(id, interned, cells.toArray(NO_CELLS));
+        return same;
     }
 
     /** The id (for values, practice, columns and needs: the name) as typed. */

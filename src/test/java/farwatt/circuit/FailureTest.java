@@ -54,7 +54,9 @@ class FailureTest {
         idle.othersRise = 120;
         assertEquals(FlatState.RUNAWAY, sketch.solve().status[0]);
         idle.othersRise = 300;
-        assertEquals(FlatState.RUNAWAY, sketch.solve().status[0]);
+        FlatState state = sketch.solve();
+        assertEquals(FlatState.RUNAWAY, state.status[0]);
+        assertEquals(0.0, state.possible[0]);
         idle.othersRise = 20;
         assertEquals(FlatState.OK, sketch.solve().status[0]);
     }

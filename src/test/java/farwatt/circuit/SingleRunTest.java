@@ -59,6 +59,21 @@ class SingleRunTest {
     }
 
     @Test
+    void theCliffAsRoundedIsStillAnOperatingPoint() {
+        Random random = new Random(SEED);
+        for (int k = 0; k < 1000; k++) {
+            double volts = 40 + 17 * random.nextDouble();
+            double ohms = 1 + 10 * random.nextDouble();
+            Sketch sketch = new Sketch();
+            Sketch.Row load = sketch.load(sketch.source(volts), volts * volts / (4 * ohms))
+                    .cable(ohms);
+            FlatState state = sketch.solve();
+            assertEquals(FlatState.OK, state.status[0], "seed " + SEED + ", turn " + k);
+            assertEquals(volts / 2, state.voltsFar[load.index], 1e-6 * volts, "seed " + SEED + ", turn " + k);
+        }
+    }
+
+    @Test
     void nothingDrawnIsNothingCarried() {
         Sketch sketch = new Sketch();
         Sketch.Row load = sketch.load(sketch.source(50), 0).cable(5).heat(30, 100);

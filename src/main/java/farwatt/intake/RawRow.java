@@ -1,0 +1,52 @@
+package farwatt.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A row of a customer's list.
+ *
+ * @param number its number as people count it: the line in a text, the row in a workbook
+ * @param cells from the first column on
+ * @param look how the workbook shows it
+ */
+record RawRow(int number, List<RawCell> cells, Look look) {
+    RawRow {
+        cells = List.copyOf(cells);
+    }
+
+    /** The cell in a column, an empty one beyond the row's end. */
+    RawCell cell(int column) {
+        return column < cells.size() ? cells.get(column) : RawCell.EMPTY;
+    }
+
+    boolean isBlank() {
+        for (RawCell cell : cells) {
+            if (!cell.isBlank()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Columns that hold something of their own. */
+    List<Integer> filled() {
+        List<Integer> columns = new ArrayList<>();
+        for (int column = 0; column < cells.size(); column++) {
+            if (!cells.get(column).filled() && !cells.get(column).isBlank()) {
+                columns.add(column);
+            }
+        }
+        return columns;
+    }
+
+    /** The row with another cell in one column. */
+    RawRow with(int column, RawCell cell) {
+        List<RawCell> changed = new ArrayList<>(cells);
+        while (changed.size() <= column) {
+            changed.add(RawCell.EMPTY);
+        }
+        changed.set(column, cell);
+        return new RawRow(number, changed, look);
+    }
+}

@@ -1,0 +1,159 @@
+package farwatt.intake;
+
+import farwatt.plan.Row;
+import farwatt.report.Cancel;
+import farwatt.report.Level;
+import farwatt.report.Notice;
+import farwatt.report.Place;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One pass over a file's sheets: headings, columns, rows, totals. Used once, by one thread. */
+final class Reading {
+    private static final int BETWEEN_CHECKS = 1024;
+
+    private final ListFile file;
+    private final Wishes wishes;
+    private final Cancel cancel;
+    private final List<Assembler.Item> items = new ArrayList<>();
+    private final List<ColumnMeaning> columns = new ArrayList<>();
+    private final Map<String, Row> ownColumns = new LinkedHashMap<>();
+    private final List<Row> switches = new ArrayList<>();
+    private final List<Question> questions = new ArrayList<>();
+    private final List<Notice> notices = new ArrayList<>();
+    private final List<TotalsCheck> totals = new ArrayList<>();
+
+    Reading(ListFile file, Wishes wishes, Cancel cancel) {
+        this.file = file;
+        this.wishes = wishes;
+        this.cancel = cancel;
+        questions.addAll(file.questions());
+        notices.addAll(file.notices());
+    }
+
+    Outcome outcome() {
+        SheetChoice choice = new SheetChoice(Mends.applied(file.sheets(), wishes), wishes.mapping());
+        questions.addAll(choice.questions());
+        notices.addAll(choice.notices());
+        for (Listing listing : choice.all()) {
+            if (choice.isTaken(listing)) {
+                taken(listing, choice.taken());
+            } else {
+                listing.sheet().rows().forEach(row -> out(listing, row, choice.why(listing)));
+            }
+        }
+        Assembler assembler = new Assembler(items);
+        assembler.assemble();
+        questions.addAll(new Asking(items, wishes.mapping()).questions());
+        return new Outcome(
+                assembler.devices(),
+                assembler.runs(),
+                switches,
+                assembler.zones(),
+                List.copyOf(ownColumns.values()),
+                assembler.held(),
+                columns,
+                assembler.report(),
+                questions,
+                totals,
+                notices,
+                wishes.mapping());
+    }
+
+    private void out(Listing listing, RawRow row, IntakeSays why) {
+        Draft draft = new Draft();
+        draft.say(Remark.out(why));
+        items.add(new Assembler.Item(listing, new Sorted(row, Sorted.Kind.NOTE, ""), draft));
+    }
+
+    private void taken(Listing listing, int sheets) {
+        FillDown gaps = new FillDown(listing);
+        List<Sorted> sorted = gaps.fill(new RowSorter(listing).sorted());
+        questions.addAll(gaps.questions());
+        Optional<PortsList> ports = PortsList.of(listing, sorted);
+        Map<Integer, Draft> ofPorts = ports.map(p -> p.read(sorted)).orElse(Map.of());
+        ports.ifPresent(p -> {
+            switches.addAll(p.switches());
+            questions.addAll(p.questions());
+        });
+        OwnColumns own = ports.isPresent() ? OwnColumns.NONE : ownColumns(listing, sorted);
+        describe(listing, own);
+        String place =
+                sheets > 1 && !listing.has(Meaning.ZONE) ? listing.sheet().name() : "";
+        RowReader reader = new RowReader(listing, own, place);
+        int first = items.size();
+        for (Sorted row : sorted) {
+            if (items.size() % BETWEEN_CHECKS == 0) {
+                cancel.check();
+            }
+            Draft draft = ofPorts.containsKey(row.row().number())
+                    ? ofPorts.get(row.row().number())
+                    : draft(row, reader);
+            if (gaps.isFilled(row.row()) && row.kind() == Sorted.Kind.DEVICE) {
+                draft.say(Remark.change(IntakeSays.AS_ABOVE));
+            }
+            items.add(new Assembler.Item(listing, row, draft));
+        }
+        List<Assembler.Item> here = items.subList(first, items.size());
+        Identifiers.flagTwice(listing, here);
+        totals.addAll(new Totals(listing).check(here));
+    }
+
+    private OwnColumns ownColumns(Listing listing, List<Sorted> sorted) {
+        List<RawRow> rows = sorted.stream()
+                .filter(s -> s.kind() == Sorted.Kind.DEVICE)
+                .map(Sorted::row)
+                .toList();
+        OwnColumns own = new OwnColumns(listing, rows);
+        own.rows().forEach(row -> ownColumns.putIfAbsent(row.id(), row));
+        return own;
+    }
+
+    private void describe(Listing listing, OwnColumns own) {
+        for (Column column : listing.columns()) {
+            columns.add(new ColumnMeaning(
+                    listing.sheet().name(),
+                    column.shown(),
+                    column.meaning(),
+                    column.confidence(),
+                    column.reason(),
+                    own.name(column)));
+        }
+        for (Listing.Rival rival : listing.rivals()) {
+            notices.add(Notice.of(Level.WARN, IntakeSays.RIVAL, Place.NONE, rival.heading(), rival.winner()));
+        }
+        if (listing.heading().isEmpty()) {
+            notices.add(Notice.of(Level.WARN, IntakeSays.NO_HEADING, Place.NONE));
+        }
+        if (!listing.saysPower() && switches.isEmpty()) {
+            notices.add(Notice.of(Level.WARN, IntakeSays.LIST_WITHOUT_POWER, Place.NONE));
+        }
+        questions.addAll(Asking.columns(listing));
+    }
+
+    private static Draft draft(Sorted row, RowReader reader) {
+        if (row.kind() == Sorted.Kind.DEVICE) {
+            return reader.read(row);
+        }
+        Draft draft = new Draft();
+        draft.say(Remark.out(reason(row.kind())));
+        return draft;
+    }
+
+    private static IntakeSays reason(Sorted.Kind kind) {
+        return switch (kind) {
+            case TITLE -> IntakeSays.OUT_TITLE;
+            case HEADING -> IntakeSays.OUT_HEADING;
+            case HEADING_AGAIN -> IntakeSays.OUT_HEADING_AGAIN;
+            case SECTION -> IntakeSays.OUT_SECTION;
+            case TOTAL -> IntakeSays.OUT_TOTAL;
+            case NOTE -> IntakeSays.OUT_NOTE;
+            case RULE -> IntakeSays.OUT_RULE;
+            case HIDDEN -> IntakeSays.OUT_HIDDEN;
+            case DEVICE -> throw new IllegalArgumentException("a device is not left out");
+        };
+    }
+}

@@ -1,0 +1,173 @@
+package farwatt.intake;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Tells rows that stand for devices from headings, sections, totals and notes. */
+final class RowSorter {
+    private final Listing listing;
+    private final List<RawRow> rows;
+    private final Set<String> places = new HashSet<>();
+    private final boolean takeHidden;
+
+    RowSorter(Listing listing) {
+        this.listing = listing;
+        this.rows = listing.sheet().rows();
+        this.takeHidden = listing.answers().answer("hidden_rows", "leave out").equals("take");
+        listing.column(Meaning.ZONE)
+                .ifPresent(zone -> rows.forEach(
+                        row -> places.add(Spelling.fold(row.cell(zone.at()).text()))));
+        places.remove("");
+    }
+
+    /** Every row with its kind. */
+    List<Sorted> sorted() {
+        List<Sorted> all = new ArrayList<>(rows.size());
+        int first = listing.heading().map(Heading::first).orElse(0);
+        int after = listing.heading().map(Heading::after).orElse(0);
+        int lastFull = lastFull(after);
+        String section = "";
+        for (int i = 0; i < rows.size(); i++) {
+            Sorted.Kind kind = i < first
+                    ? Sorted.Kind.TITLE
+                    : i < after ? Sorted.Kind.HEADING : kind(rows.get(i), i > lastFull, i);
+            if (kind == Sorted.Kind.SECTION) {
+                section = Spelling.tidy(onlyText(rows.get(i)));
+                section = section.endsWith(":") ? Spelling.tidy(section.substring(0, section.length() - 1)) : section;
+                places.add(Spelling.fold(section));
+            }
+            all.add(new Sorted(rows.get(i), kind, section));
+        }
+        return all;
+    }
+
+    /** The last row that fills more than one cell. */
+    private int lastFull(int after) {
+        int last = rows.size();
+        while (last > after && rows.get(last - 1).filled().size() < 2) {
+            last--;
+        }
+        return last - 1;
+    }
+
+    private Sorted.Kind kind(RawRow row, boolean afterLast, int at) {
+        if (row.look() == Look.HIDDEN && !takeHidden) {
+            return Sorted.Kind.HIDDEN;
+        }
+        if (isRule(row)) {
+            return Sorted.Kind.RULE;
+        }
+        if (isHeadingAgain(row)) {
+            return Sorted.Kind.HEADING_AGAIN;
+        }
+        if (isTotal(row)) {
+            return Sorted.Kind.TOTAL;
+        }
+        boolean lone = row.filled().size() == 1 && listing.columns().size() > 1;
+        if (!lone) {
+            return Sorted.Kind.DEVICE;
+        }
+        if (afterLast && !isNameOnlyList()) {
+            return Sorted.Kind.NOTE;
+        }
+        return isSection(row, at) ? Sorted.Kind.SECTION : Sorted.Kind.DEVICE;
+    }
+
+    /** In a list in which most rows are a name alone, a name alone is a device. */
+    private boolean isNameOnlyList() {
+        int lone = 0;
+        for (RawRow row : rows) {
+            lone += row.filled().size() == 1 ? 1 : 0;
+        }
+        return lone * 2 > rows.size();
+    }
+
+    private boolean isSection(RawRow row, int at) {
+        int column = row.filled().get(0);
+        boolean nameColumn = listing.column(Meaning.NAME)
+                .or(() -> listing.column(Meaning.KIND))
+                .filter(c -> c.at() == column)
+                .isPresent();
+        boolean merged = listing.sheet().areas().stream()
+                .anyMatch(a -> a.top() == row.number() - 1 && a.left() == column && a.right() - column >= 2);
+        boolean followed = at + 1 < rows.size() && rows.get(at + 1).filled().size() > 1;
+        boolean colon = onlyText(row).strip().endsWith(":");
+        boolean asked = listing.answers().answer("sections", "devices").equals("groups");
+        return followed && (!nameColumn || merged || colon || asked);
+    }
+
+    private static String onlyText(RawRow row) {
+        return row.cell(row.filled().get(0)).text();
+    }
+
+    private static boolean isRule(RawRow row) {
+        for (RawCell cell : row.cells()) {
+            String text = cell.text().strip();
+            for (int i = 0; i < text.length(); i++) {
+                if ("-=_:+*–—".indexOf(text.charAt(i)) < 0) {
+                    return false;
+                }
+            }
+        }
+        return row.filled().size() > 1 || onlyText(row).strip().length() > 2;
+    }
+
+    private boolean isHeadingAgain(RawRow row) {
+        if (listing.heading().isEmpty()) {
+            return false;
+        }
+        Heading heading = listing.heading().get();
+        for (int i = heading.first(); i < heading.after(); i++) {
+            RawRow original = rows.get(i);
+            int same = 0;
+            for (int column : row.filled()) {
+                String text = Spelling.fold(row.cell(column).text());
+                same += text.equals(Spelling.fold(original.cell(column).text())) ? 1 : 0;
+            }
+            if (same >= 2 && same * 5 >= row.filled().size() * 4) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A total's word stands first in its row; a device that only has such a word in its name stays a device. */
+    private boolean isTotal(RawRow row) {
+        List<Integer> filled = row.filled();
+        String name = Spelling.fold(listing.text(row, Meaning.NAME));
+        for (int column : filled) {
+            RawCell cell = row.cell(column);
+            if (cell.form() == RawCell.Form.TEXT && !startsWithDigit(cell.text())) {
+                String folded = Spelling.fold(cell.text());
+                boolean named = !name.isEmpty() && !name.equals(folded) && !isTotalText(name);
+                return !named && isTotalText(folded) && (filled.size() > 1 || folded.split(" ", -1).length <= 3);
+            }
+        }
+        return false;
+    }
+
+    private boolean isTotalText(String folded) {
+        if (Words.isRemark("total", folded)) {
+            return true;
+        }
+        int blank = folded.indexOf(' ');
+        while (blank > 0) {
+            String rest = folded.substring(blank + 1);
+            if (Words.isRemark("total", folded.substring(0, blank))
+                    && (places.contains(rest)
+                            || Words.isRemark("noise", rest)
+                            || ListUnit.of(rest).isPresent())) {
+                return true;
+            }
+            blank = folded.indexOf(' ', blank + 1);
+        }
+        return false;
+    }
+
+    private static boolean startsWithDigit(String text) {
+        String plain = text.strip();
+        return !plain.isEmpty() && Character.isDigit(plain.charAt(0));
+    }
+}

@@ -1,0 +1,102 @@
+package farwatt.intake;
+
+import farwatt.plan.Change;
+import farwatt.plan.Plan;
+import farwatt.plan.Row;
+import farwatt.plan.Rows;
+import farwatt.plan.Table;
+import farwatt.report.Level;
+import farwatt.report.Messages;
+import farwatt.report.Notice;
+import farwatt.report.Place;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Places a list's runs in a plan: the feeding switch by its name, the run that feeds a known device brought up to date. */
+final class TakeInRuns {
+    private static final String OPEN = "leave open";
+
+    private final Plan plan;
+    private final Names names;
+    private final Map<String, String> devices;
+    private final Mapping answers;
+    /** Nodes that can feed, by their name without blanks and marks. */
+    private final Map<String, String> feeders = new HashMap<>();
+
+    private final Map<String, Row> runTo = new HashMap<>();
+    private final Map<String, Integer> unknown = new LinkedHashMap<>();
+    private final List<String> choices = new ArrayList<>();
+
+    TakeInRuns(Plan plan, Names names, Map<String, String> devices, Outcome outcome) {
+        this.plan = plan;
+        this.names = names;
+        this.devices = devices;
+        this.answers = outcome.mapping();
+        choices.add(OPEN);
+        for (Table table : List.of(Table.SOURCES, Table.SWITCHES)) {
+            for (Row row : plan.rows(table)) {
+                feeders.putIfAbsent(bare(row.id()), row.id());
+                choices.add(row.id());
+            }
+        }
+        outcome.switches().forEach(row -> feeders.putIfAbsent(bare(row.id()), row.id()));
+        for (Row run : plan.rows(Table.RUNS)) {
+            runTo.putIfAbsent(Rows.fold(run.text("to")), run);
+        }
+    }
+
+    /** The changes that put a run in. */
+    List<Change> place(Row listed) {
+        String to = devices.getOrDefault(Rows.fold(listed.text("to")), listed.text("to"));
+        Row run = listed.with("to", to);
+        String from = listed.text("from");
+        if (!from.isEmpty()) {
+            Optional<String> feeder = feeder(from);
+            run = feeder.isPresent() ? run.with("from", feeder.get()) : run.without("from");
+            if (feeder.isEmpty()) {
+                unknown.merge(from, 1, Integer::sum);
+            }
+        }
+        Row there = runTo.get(Rows.fold(to));
+        if (there != null) {
+            return TakeIn.differences(Table.RUNS, there, run);
+        }
+        return List.of(new Change.AddRow(Table.RUNS, 0, run.renamed(names.apart("run " + to, ""))));
+    }
+
+    /** The switch or source of a name, spelled with or without blanks and marks; or the one a person named instead. */
+    private Optional<String> feeder(String typed) {
+        String answer = answers.answer("feeder:" + typed, "");
+        String wanted = answer.isEmpty() ? typed : answer;
+        Optional<Plan.Spot> spot =
+                plan.find(wanted).filter(s -> s.table() == Table.SOURCES || s.table() == Table.SWITCHES);
+        if (spot.isPresent()) {
+            return Optional.of(
+                    plan.rows(spot.get().table()).at(spot.get().place()).id());
+        }
+        return Optional.ofNullable(feeders.get(bare(wanted)));
+    }
+
+    private static String bare(String name) {
+        return Spelling.fold(name).replace(" ", "");
+    }
+
+    /** One question for every feeding switch that the plan does not have. */
+    List<Question> questions() {
+        List<Question> questions = new ArrayList<>();
+        unknown.forEach((name, count) -> questions.add(
+                new Question("feeder:" + name, Messages.text(IntakeSays.ASK_FEEDER, name, count), choices, OPEN)));
+        return questions;
+    }
+
+    List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>();
+        unknown.forEach(
+                (name, count) -> notices.add(Notice.of(Level.WARN, IntakeSays.NO_FEEDER, Place.NONE, name, count)));
+        return notices;
+    }
+}
