@@ -205,10 +205,13 @@ final class Flattener {
 
     /** Budget less guard and what heat takes from it. */
     private double budget(NodeCells cells, int place, int row, Corner corner) {
-        double most = limit(cells.budget.v[place]) * (1 - ok(cells.guard.v[place]));
+        double budget = limit(cells.budget.v[place]);
+        double guard = ok(cells.guard.v[place]);
+        double most = budget == Double.POSITIVE_INFINITY ? budget : budget * (1 - guard);
         double from = limit(cells.derateFrom.v[place]);
         double over = Math.max(0, ok(air.ofNode(row, corner)) - from);
-        return over == 0 ? most : most * Math.max(0, 1 - ok(cells.derateRate.v[place]) * over);
+        double left = Math.max(0, 1 - ok(cells.derateRate.v[place]) * over);
+        return over == 0 || most == Double.POSITIVE_INFINITY ? most : most * left;
     }
 
     private void run(FlatNetwork net, int n, int run, int parent, Corner corner) {
