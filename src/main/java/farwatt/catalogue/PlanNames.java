@@ -57,7 +57,10 @@ final class PlanNames {
 
     static List<Name> values() {
         return new Define(Table.VALUES)
-                .given("is", new Kind.Text(), "The value: a quantity, a yes/no, a word in double quotes, or an expression.")
+                .given(
+                        "is",
+                        new Kind.Text(),
+                        "The value: a quantity, a yes/no, a word in double quotes, or an expression.")
                 .given("note", new Kind.Text(), "Anything to remember.")
                 .names();
     }

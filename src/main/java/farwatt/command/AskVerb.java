@@ -63,7 +63,8 @@ final class AskVerb extends PlanVerb {
                 if (answer.value().isPresent()) {
                     Value value = answer.value().get();
                     out.value(value);
-                    json.writeStringField("unit", value.isNumber() ? value.unit().symbol() : "");
+                    json.writeStringField(
+                            "unit", value.isNumber() ? value.unit().symbol() : "");
                     json.writeStringField("text", value.text());
                     json.writeStringField("why", value.fault().map(Fault::text).orElse(""));
                 } else {

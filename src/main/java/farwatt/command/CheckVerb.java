@@ -28,8 +28,7 @@ final class CheckVerb extends PlanVerb {
     public Integer call() throws Exception {
         Optional<Corner> corner = corner();
         Calculation calculation = calculation();
-        Review review =
-                corner.isPresent() ? Reviewer.review(calculation, corner.get()) : Reviewer.review(calculation);
+        Review review = corner.isPresent() ? Reviewer.review(calculation, corner.get()) : Reviewer.review(calculation);
         List<Finding> findings = new ArrayList<>(review.findings());
         notices().stream().map(FindingsOut::of).filter(f -> !known(findings, f)).forEach(findings::add);
         if (json) {

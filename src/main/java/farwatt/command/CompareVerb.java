@@ -103,7 +103,9 @@ final class CompareVerb extends PlanVerb {
         headings.addAll(scenarios.keySet());
         TextTable table = new TextTable(headings);
         List<String> verdicts = new ArrayList<>(List.of("holds in every corner"));
-        scenarios.values().forEach(c -> verdicts.add(Reviewer.review(c).verdict().holds() ? "yes" : "no"));
+        scenarios
+                .values()
+                .forEach(c -> verdicts.add(Reviewer.review(c).verdict().holds() ? "yes" : "no"));
         table.row(verdicts);
         rows.forEach((name, values) -> {
             List<String> cells = new ArrayList<>(List.of(name));

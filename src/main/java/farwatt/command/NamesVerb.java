@@ -22,7 +22,11 @@ final class NamesVerb implements Callable<Integer> {
     @ParentCommand
     private Farwatt farwatt = new Farwatt(Output.standard());
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "WORD", description = "A name or a part of one: run.loss, volts.")
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "WORD",
+            description = "A name or a part of one: run.loss, volts.")
     private String word = "";
 
     @Option(names = "--json", description = "Answers as JSON.")

@@ -153,7 +153,8 @@ final class SolveVerb extends PlanVerb {
                 continue;
             }
             Value value = calculation.value(table, place, name.key());
-            boolean unsaid = value.fault().map(f -> f.kind() == Fault.Kind.EMPTY).orElse(false);
+            boolean unsaid =
+                    value.fault().map(f -> f.kind() == Fault.Kind.EMPTY).orElse(false);
             if (name.stage() != Stage.GIVEN || !unsaid) {
                 out.value(name.key(), value, table.key() + "/" + id + "/" + name.key());
             }

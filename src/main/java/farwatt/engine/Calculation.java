@@ -241,8 +241,8 @@ public final class Calculation {
 
     /** Works out an expression that stands in no row, in the corner looked at. */
     public Answer ask(String text) {
-        Checked checked =
-                Language.check(Language.parse(text, model.units, Decimal.POINT), new PlanScope(model.names, "", ""), Wanted.ANY);
+        Checked checked = Language.check(
+                Language.parse(text, model.units, Decimal.POINT), new PlanScope(model.names, "", ""), Wanted.ANY);
         if (!checked.problems().isEmpty()) {
             return new Answer(text, Optional.empty(), checked.problems());
         }

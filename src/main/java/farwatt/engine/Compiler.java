@@ -75,8 +75,8 @@ final class Compiler {
         if (!notices.isEmpty()) {
             return new Result(Optional.empty(), notices);
         }
-        Planned planned = waiting(checked)
-                .orElseGet(() -> Language.plan(checked, new PlanScope(names, kind, kind), this::lift));
+        Planned planned =
+                waiting(checked).orElseGet(() -> Language.plan(checked, new PlanScope(names, kind, kind), this::lift));
         Bound bound = new Bound(text, checked, planned, CellReads.deps(planned.uses()));
         ready.put(key, bound);
         return new Result(Optional.of(bound), List.of());
