@@ -9,10 +9,14 @@ import farwatt.review.Review;
 import farwatt.review.Reviewer;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
 /** What a call without a verb shows: the demo plan's verdict, and its hand-over workbook beside the jar. */
 final class Demo {
     private static final String PLAN = "ferry-landing.farwatt.json";
+    private static final String WORKBOOK = "ferry-landing.xlsx";
 
     private Demo() {}
 
@@ -21,7 +25,9 @@ final class Demo {
         Calculation calculation = Calculation.of(opened.plan());
         Review review = Reviewer.review(calculation);
         CheckVerb.text(output, calculation, review, review.findings());
+        Path target = beside().resolve(WORKBOOK);
         output.line("");
+        WorkbookVerb.write(target, calculation, "", opened.fingerprint().hex(), output);
         output.line(Messages.text(CommandCode.DEMO_END));
         return Exit.DONE;
     }
@@ -32,6 +38,21 @@ final class Demo {
                 throw new IllegalStateException("no demo plan");
             }
             return in.readAllBytes();
+        }
+    }
+
+    /** The folder of the jar; where there is none, or it cannot be written to, the current one. */
+    private static Path beside() {
+        try {
+            Path code = Path.of(Demo.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
+            Path folder = code.toAbsolutePath().getParent();
+            return folder != null && Files.isRegularFile(code) && Files.isWritable(folder) ? folder : Path.of("");
+        } catch (URISyntaxException e) {
+            return Path.of("");
         }
     }
 }

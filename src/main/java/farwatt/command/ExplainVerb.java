@@ -27,13 +27,13 @@ final class ExplainVerb extends PlanVerb {
         if (!AskVerb.understood(output(), answer)) {
             return Exit.WRONG;
         }
-        Optional<Explanation> explanation = calculation.explain(expression);
+        Optional<Explanation> explanation = calculation.explain(expression, depth);
         if (explanation.isEmpty()) {
             return Exit.WRONG;
         }
         if (json) {
             try (JsonOut out = new JsonOut(output())) {
-                json(out.json(), explanation.get(), depth);
+                json(out.json(), explanation.get());
             }
         } else {
             text(explanation.get(), 0);
@@ -45,15 +45,13 @@ final class ExplainVerb extends PlanVerb {
         String source = e.source().isEmpty() ? "" : "  {" + e.source() + "}";
         String how = e.how().isEmpty() || e.how().equals(e.title()) ? "" : "   <- " + e.how();
         output().line("  ".repeat(down) + e.title() + " = " + e.value() + how + source);
-        if (down < depth) {
-            e.inputs().forEach(input -> text(input, down + 1));
-            if (e.more() > 0) {
-                output().line("  ".repeat(down + 1) + "and " + e.more() + " more");
-            }
+        e.inputs().forEach(input -> text(input, down + 1));
+        if (e.more() > 0) {
+            output().line("  ".repeat(down + 1) + "and " + e.more() + " more");
         }
     }
 
-    private static void json(JsonGenerator json, Explanation e, int depth) throws IOException {
+    private static void json(JsonGenerator json, Explanation e) throws IOException {
         json.writeStartObject();
         json.writeStringField("title", e.title());
         json.writeStringField("value", e.value());
@@ -61,10 +59,8 @@ final class ExplainVerb extends PlanVerb {
         json.writeStringField("source", e.source());
         json.writeNumberField("more", e.more());
         json.writeArrayFieldStart("inputs");
-        if (depth > 0) {
-            for (Explanation input : e.inputs()) {
-                json(json, input, depth - 1);
-            }
+        for (Explanation input : e.inputs()) {
+            json(json, input);
         }
         json.writeEndArray();
         json.writeEndObject();

@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
             ExplainVerb.class,
             CompareVerb.class,
             IntakeVerb.class,
+            WorkbookVerb.class,
             NamesVerb.class,
             TidyVerb.class
         })

@@ -9,7 +9,6 @@ import farwatt.engine.Corner;
 import farwatt.engine.Fault;
 import farwatt.engine.Value;
 import farwatt.plan.Table;
-import farwatt.quantity.Units;
 import farwatt.review.Finding;
 import farwatt.review.Review;
 import farwatt.review.Reviewer;
@@ -44,9 +43,11 @@ final class SolveVerb extends PlanVerb {
         output().line(calculation.plan().name() + " – " + calculation.corner().word() + ", " + status(calculation));
         output().line("");
         for (Table table : TABLES) {
-            List<Name> names = answers(calculation, table);
+            List<Name> names = answers(calculation, table).stream()
+                    .filter(name -> says(calculation, table, name))
+                    .toList();
             List<String> headings = new ArrayList<>(List.of(table.key()));
-            names.forEach(name -> headings.add(heading(name, calculation)));
+            names.forEach(name -> headings.add(name.key()));
             TextTable lines = new TextTable(headings);
             for (int place = 0; place < calculation.rows(table); place++) {
                 if (inUse(calculation, table, place)) {
@@ -71,9 +72,15 @@ final class SolveVerb extends PlanVerb {
         output().line("");
     }
 
-    private static String heading(Name name, Calculation calculation) {
-        String unit = name.kind().symbol(new Units(calculation.plan().currency()));
-        return unit.isEmpty() ? name.key() : name.key() + ", " + unit;
+    /** True if some row has something to show there. */
+    private static boolean says(Calculation calculation, Table table, Name name) {
+        for (int place = 0; place < calculation.rows(table); place++) {
+            Value value = calculation.value(table, place, name.key());
+            if (value.isPresent() && !value.text().isEmpty()) {
+                return true;
+            }
+        }
+        return calculation.rows(table) == 0;
     }
 
     private static List<Name> answers(Calculation calculation, Table table) {

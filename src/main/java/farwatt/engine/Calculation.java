@@ -267,11 +267,15 @@ public final class Calculation {
         return type.unit(model.units);
     }
 
-    /** Tells how an expression's value came about; empty if it cannot be understood, as {@link #ask} then says. */
-    public Optional<Explanation> explain(String text) {
+    /**
+     * Tells how an expression's value came about; empty if it cannot be understood, as {@link #ask} then says.
+     *
+     * @param deepest how many steps down it goes
+     */
+    public Optional<Explanation> explain(String text, int deepest) {
         Optional<Value> value = ask(text).value();
         Optional<Bound> bound = model.compiler.look(text, "");
-        return bound.flatMap(b -> value.map(v -> new Explainer(this).explain(b, v)));
+        return bound.flatMap(b -> value.map(v -> new Explainer(this, deepest).explain(b, v)));
     }
 
     private Value value(double inside, Type type, Unit unit) {

@@ -62,9 +62,9 @@ final class CellFiller {
             for (Col col : model.columns.of(table)) {
                 if (col.name.stage() == Stage.GIVEN && !(col.name.kind() instanceof Kind.RowOf)) {
                     GivenRules.Given given = rules.of(col).orElse(null);
-                    boolean filled = (table != Table.VALUES && table != Table.NEEDS)
-                            || col.key().equals("note");
-                    if (filled) {
+                    boolean elsewhere = (table == Table.VALUES && col.key().equals("is"))
+                            || (table == Table.NEEDS && col.key().equals("holds"));
+                    if (!elsewhere) {
                         vertex(col, given);
                     }
                 }
@@ -129,7 +129,7 @@ final class CellFiller {
         if (cell.isEmpty() || cell.get().text().isBlank()) {
             empty(vertex, name, place);
         } else {
-            put(vertex, name, place, reader(name).read(row.id(), cell.get()), where);
+            put(vertex, name, place, reading(name, row.id(), cell.get()), where);
         }
         mirror(vertex, place);
     }
@@ -145,13 +145,17 @@ final class CellFiller {
         }
     }
 
+    Reading reading(Name name, String row, Cell cell) {
+        return reader(name).read(row, cell);
+    }
+
     private CellReader reader(Name name) {
         return readers.computeIfAbsent(name, n -> CellReader.of(n, model.units));
     }
 
     private void put(CellVertex vertex, Name name, int place, Reading reading, Place where) {
         if (reading instanceof Reading.Literal literal) {
-            literal.notice().ifPresent(notice -> say(where, List.of(notice)));
+            literal.notice().ifPresent(n -> say(where, List.of(new Notice(n.level(), n.code(), where, n.text()))));
             vertex.literal(place, literal.inside());
         } else if (reading instanceof Reading.Word word) {
             vertex.literal(place, word.index());
@@ -163,11 +167,16 @@ final class CellFiller {
             String kind = vertex.out.table.isSite() ? RowKinds.of(vertex.out.table) : "";
             expression(vertex, place, expression.text(), kind, types.wanted(name.kind()), where);
         } else if (reading instanceof Reading.Wrong wrong) {
-            say(where, List.of(wrong.notice()));
-            vertex.literal(place, unreadable(where));
+            wrong(vertex, place, where, wrong.notice());
         } else {
             empty(vertex, name, place);
         }
+    }
+
+    /** Says what is wrong with a cell and makes it a fault. */
+    void wrong(CellVertex vertex, int place, Place where, Notice notice) {
+        say(where, List.of(new Notice(notice.level(), notice.code(), where, notice.text())));
+        vertex.literal(place, unreadable(where));
     }
 
     /** Puts an expression into a cell; what is wrong with it is said and makes the cell a fault. */
@@ -196,7 +205,11 @@ final class CellFiller {
     }
 
     void say(Place where, List<Notice> notices) {
-        said.put(where, notices);
+        if (notices.isEmpty()) {
+            said.remove(where);
+        } else {
+            said.put(where, notices);
+        }
     }
 
     private double unreadable(Place where) {

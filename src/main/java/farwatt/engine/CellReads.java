@@ -94,6 +94,11 @@ final class CellReads {
         }
     }
 
+    /** The row at which a way ends; negative where it leads nowhere or only the calculation tells. */
+    static int target(Way way, int here, int self) {
+        return end(start(way, here, self), way.links());
+    }
+
     private static int start(Way way, int here, int self) {
         return switch (way.start()) {
             case HERE -> here;

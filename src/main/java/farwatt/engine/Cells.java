@@ -49,10 +49,10 @@ final class Cells implements CellVertex.Evaluator {
         }
         int row = col.base + place;
         String id = row < layout.rows() ? layout.id(row) : "";
-        return switch (col.table) {
-            case VALUES, PRACTICE, NEEDS -> new Place(col.table.key(), "", id.isEmpty() ? col.key() : id);
-            default -> new Place(col.table.key(), id, col.key());
-        };
+        // a value is what its name stands for; its note and the like are cells beside it
+        boolean whole = col.key().equals("is") || col.key().equals("holds");
+        boolean named = col.table == Table.VALUES || col.table == Table.PRACTICE || col.table == Table.NEEDS;
+        return named && whole ? new Place(col.table.key(), "", id) : new Place(col.table.key(), id, col.key());
     }
 
     private double raise(FaultKind kind, Span span) {

@@ -9,12 +9,9 @@ import farwatt.language.Language;
 import farwatt.language.Parsed;
 import farwatt.language.Planned;
 import farwatt.language.Problem;
-import farwatt.language.Read;
 import farwatt.language.Ref;
 import farwatt.language.Type;
-import farwatt.language.Uses;
 import farwatt.language.Wanted;
-import farwatt.language.Way;
 import farwatt.quantity.Decimal;
 import farwatt.report.Level;
 import farwatt.report.Notice;
@@ -75,35 +72,18 @@ final class Compiler {
         if (!notices.isEmpty()) {
             return new Result(Optional.empty(), notices);
         }
-        Planned planned =
-                waiting(checked).orElseGet(() -> Language.plan(checked, new PlanScope(names, kind, kind), this::lift));
+        Planned planned = Language.plan(checked, new PlanScope(names, kind, kind), this::lift);
+        Optional<Ref> unknown = Waiting.of(checked);
+        if (unknown.isPresent()) {
+            String what = unknown.get().name();
+            double why = faults.raise(Fault.Kind.UNREADABLE, place, EngineCode.UNTYPED, place.text(), what);
+            planned = Waiting.on(unknown.get(), checked, planned, why);
+        }
         Bound bound = new Bound(text, checked, planned, CellReads.deps(planned.uses()));
-        ready.put(key, bound);
+        if (unknown.isEmpty()) {
+            ready.put(key, bound);
+        }
         return new Result(Optional.of(bound), List.of());
-    }
-
-    /**
-     * What stands for an expression that uses something of unknown type, which is something that cannot be read or is
-     * part of a loop: the fault of the first such thing.
-     */
-    private static Optional<Planned> waiting(Checked checked) {
-        return checked.known().stream()
-                .map(Checked.Known::ref)
-                .filter(Compiler::isUnknown)
-                .findFirst()
-                .map(ref -> {
-                    Col col = columns(ref).get(0);
-                    int row = ref instanceof Ref.Cell cell ? cell.row() : col.base;
-                    Way way = new Way(Way.Start.FIXED, row, List.of());
-                    Read read = new Read(col, way, Type.Plain.UNKNOWN, checked.expr());
-                    Uses uses = new Uses(List.of(read), List.of(way), List.of());
-                    return new Planned(frame -> col.at(row), Type.Plain.UNKNOWN, uses);
-                });
-    }
-
-    private static boolean isUnknown(Ref ref) {
-        return (ref instanceof Ref.Reads reads && reads.type() == Type.Plain.UNKNOWN)
-                || (ref instanceof Ref.Cell cell && cell.type() == Type.Plain.UNKNOWN);
     }
 
     /** The same for a text that is only looked at: nothing is shared and gathers stay where they are. */
@@ -113,7 +93,13 @@ final class Compiler {
         if (!checked.problems().isEmpty()) {
             return Optional.empty();
         }
-        Planned planned = waiting(checked).orElseGet(() -> Language.plan(checked, scope, Hoist.NONE));
+        Planned planned = Language.plan(checked, scope, Hoist.NONE);
+        Optional<Ref> unknown = Waiting.of(checked);
+        if (unknown.isPresent()) {
+            double why = faults.raise(
+                    Fault.Kind.UNREADABLE, Place.NONE, EngineCode.UNTYPED, text, unknown.get().name());
+            planned = Waiting.on(unknown.get(), checked, planned, why);
+        }
         return Optional.of(new Bound(text, checked, planned, CellReads.deps(planned.uses())));
     }
 

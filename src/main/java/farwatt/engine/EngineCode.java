@@ -34,6 +34,7 @@ public enum EngineCode implements Code {
     CORD_LONGER,
     NO_ROWS,
     USES_SOLVED,
+    UNTYPED,
     NAME_TAKEN,
     UNKNOWN_TABLE,
     UNKNOWN_UNIT,
@@ -46,7 +47,20 @@ public enum EngineCode implements Code {
     STEP_TABLE,
     STEP_TAKEN,
     NO_NODES,
-    IN_USE_UNSTABLE;
+    IN_USE_UNSTABLE,
+    SEEN_NO_CURRENT,
+    SEEN_NO_DROP,
+    SEEN_NOTHING_EXPECTED,
+    SEEN_DROP,
+    SEEN_SPREAD,
+    SEEN_EXPECTED,
+    SEEN_FAR_LESS,
+    SEEN_LESS,
+    SEEN_OFF,
+    SEEN_MORE,
+    SEEN_MUCH_MORE,
+    SEEN_HALF,
+    SEEN_MOST;
 
     @Override
     public String room() {

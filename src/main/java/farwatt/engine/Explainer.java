@@ -19,7 +19,6 @@ import java.util.Set;
 
 /** Tells of any value how it came about, down to what a person typed or which table came in. */
 final class Explainer {
-    private static final int DEEPEST = 12;
     private static final int MOST_INPUTS = 24;
     private static final Properties INPUTS = load();
 
@@ -27,10 +26,14 @@ final class Explainer {
     private final Model model;
     private final Set<Cell> told = new HashSet<>();
 
+    private final int deepest;
+
     private record Cell(Col col, int row) {}
 
-    Explainer(Calculation calculation) {
+    /** @param deepest how many steps down it goes */
+    Explainer(Calculation calculation, int deepest) {
         this.calculation = calculation;
+        this.deepest = deepest;
         model = calculation.model();
     }
 
@@ -85,8 +88,11 @@ final class Explainer {
         int place = cell.row() - col.base;
         String title = model.cells.place(col, place).text();
         String value = said(calculation.valueOf(col, place));
-        if (!told.add(cell) && depth > 0) {
+        if (told.contains(cell)) {
             return new Explanation(title, value, "told above", "", List.of(), 0);
+        }
+        if (depth < deepest) {
+            told.add(cell);
         }
         if (col.maker instanceof GatherVertex gather) {
             List<Cell> over = new ArrayList<>();
@@ -109,8 +115,9 @@ final class Explainer {
     }
 
     private Explanation of(String title, String value, String how, String source, List<Cell> from, int depth) {
-        List<Explanation> inputs = depth >= DEEPEST ? List.of() : inputs(from, depth);
-        return new Explanation(title, value, how, source, inputs, from.size() - inputs.size());
+        List<Explanation> inputs = depth >= deepest ? List.of() : inputs(from, depth);
+        int more = depth >= deepest ? 0 : from.size() - inputs.size();
+        return new Explanation(title, value, how, source, inputs, more);
     }
 
     private Explanation filledIn(CellVertex vertex, Cell cell, String title, String value, int depth) {

@@ -21,11 +21,8 @@ final class GivenRules {
     private final Columns columns;
     private final Map<Col, Given> rules = new HashMap<>();
 
-    /**
-     * @param typedClass column of the classes typed on devices
-     * @param granted column of the class granted over each run
-     */
-    GivenRules(Columns columns, Faults faults, Col typedClass, Col granted) {
+    /** @param typedClass column of the classes typed on devices */
+    GivenRules(Columns columns, Faults faults, Col typedClass, Inside inside, Topology topology, Relations relations) {
         this.columns = columns;
         ClassRules classes = new ClassRules(faults);
         same(ZONES, "hottest", "ambient");
@@ -37,9 +34,15 @@ final class GivenRules {
         Col limit = col(SOURCES, "port_limit");
         Col ports = col(SOURCES, "ports");
         add(SOURCES, "budget", place -> limit.v[place] * ports.v[place], "port_limit", "ports");
-        add(SWITCHES, "volts_floor", classes.floor(col(SWITCHES, "uplink_class")), "uplink_class");
+        for (Col asked : List.of(col(SWITCHES, "uplink_class"), col(DEVICES, "class"))) {
+            rules.put(
+                    col(asked.table, "volts_floor"),
+                    new Given(
+                            classes.floor(asked, topology.feedRun, inside.top),
+                            List.of(Dep.here(asked), Dep.over(inside.top, relations.run))));
+        }
         add(RUNS, "cable_diameter", BundleShapes.usualDiameter(col(RUNS, "category")), "category");
-        rules.put(col(RUNS, "pairs"), new Given(classes.pairs(granted), List.of(Dep.here(granted))));
+        rules.put(col(RUNS, "pairs"), new Given(classes.pairs(inside.granted), List.of(Dep.here(inside.granted))));
         devices(classes, typedClass);
     }
 
@@ -53,7 +56,6 @@ final class GivenRules {
         rules.put(draw, new Given(rule, deps));
         same(DEVICES, "draw_typical", "draw");
         same(DEVICES, "draw_start", "draw");
-        add(DEVICES, "volts_floor", classes.floor(col(DEVICES, "class")), "class");
     }
 
     Optional<Given> of(Col col) {

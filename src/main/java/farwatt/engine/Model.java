@@ -77,7 +77,7 @@ final class Model {
     private void fill(int[] bundleOf) {
         OwnColumns own = new OwnColumns(this);
         own.declare();
-        filler.fillAll(new GivenRules(columns, faults, filler.typedClass(), inside.granted));
+        filler.fillAll(new GivenRules(columns, faults, filler.typedClass(), inside, topology, relations));
         cellVertices.values().forEach(vertices::add);
         vertices.addAll(inside.vertices);
         BundleShapes shapes = new BundleShapes(layout, columns, practice, site.members);
@@ -97,6 +97,7 @@ final class Model {
         vertices.addAll(new TreeRules(layout, columns, topology, faults).vertices(inside, relations, practice));
         vertices.addAll(new SourceSide(columns, practice, air, corner).vertices(relations));
         vertices.addAll(new RunRules(columns, practice).vertices());
+        vertices.addAll(new AsBuilt(this).vertices());
         vertices.addAll(new PlanRules(columns, topology, faults).vertices());
         own.derive();
         vertices.addAll(own.vertices());

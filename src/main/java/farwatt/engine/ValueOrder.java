@@ -1,21 +1,22 @@
 package farwatt.engine;
 
 import farwatt.catalogue.Catalogue;
+import farwatt.catalogue.Reading;
+import farwatt.language.Coloured;
+import farwatt.language.Language;
 import farwatt.language.Type;
 import farwatt.language.Wanted;
 import farwatt.plan.Cell;
 import farwatt.plan.Table;
+import farwatt.quantity.Decimal;
 import farwatt.report.Level;
 import farwatt.report.Notice;
+import farwatt.report.Place;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Reads a person's values in an order in which each finds the types of those it uses already known. */
 final class ValueOrder {
-    private static final Pattern WORD = Pattern.compile("[\\p{L}][\\p{L}\\p{N}_]*");
-
     private final Model model;
     private final Col col;
 
@@ -25,8 +26,7 @@ final class ValueOrder {
     }
 
     void fill(CellFiller filler) {
-        int count = model.layout.size(Table.VALUES);
-        new Strong(count) {
+        new Strong(model.layout.size(Table.VALUES)) {
             @Override
             int[] reads(int value) {
                 return mentioned(value);
@@ -34,14 +34,14 @@ final class ValueOrder {
 
             @Override
             void found(int[] set, boolean loops) {
-                for (int place : set) {
-                    fill(filler, place);
-                }
-                if (loops) {
-                    // whatever order: each must be seen once with the others known
+                boolean learnt = true;
+                while (learnt) {
+                    learnt = false;
                     for (int place : set) {
-                        fill(filler, place);
+                        learnt |= fill(filler, place);
                     }
+                    // a name may look like a value's without being it, so a loop of names need not be one of values
+                    learnt &= loops;
                 }
             }
         }.run();
@@ -52,34 +52,47 @@ final class ValueOrder {
     }
 
     private int[] mentioned(int place) {
+        String text = text(place);
         IntList found = new IntList(4);
-        Matcher words = WORD.matcher(text(place));
-        while (words.find()) {
-            int row = model.layout.value(words.group());
-            if (row >= 0) {
-                found.add(row - col.base);
+        for (Coloured part : Language.parse(text, model.units, Decimal.POINT).colours()) {
+            if (part.colour() == Coloured.Colour.NAME) {
+                int row = model.layout.value(
+                        text.substring(part.span().from(), part.span().to()));
+                if (row >= 0) {
+                    found.add(row - col.base);
+                }
             }
         }
         return found.toArray();
     }
 
-    /** Reads one value. */
-    void fill(CellFiller filler, int place) {
+    /** Reads one value; true if its type is another one than was known. */
+    boolean fill(CellFiller filler, int place) {
+        Type before = model.names.valueType(col.base + place);
+        model.names.valueType(col.base + place, read(filler, place));
+        return !before.equals(model.names.valueType(col.base + place));
+    }
+
+    private Type read(CellFiller filler, int place) {
         CellVertex vertex = filler.vertexOf(col);
-        var where = model.cells.place(col, place);
+        Place where = model.cells.place(col, place);
         filler.say(where, List.of());
         Optional<Cell> cell = model.plan().rows(Table.VALUES).at(place).cell("is");
         String name = model.layout.id(col.base + place);
         if (cell.isEmpty() || cell.get().text().isBlank()) {
             model.names.valueType(col.base + place, Type.Plain.UNKNOWN);
             vertex.clear(place);
-            return;
+            return Type.Plain.UNKNOWN;
         }
         if (Catalogue.all().stream().anyMatch(n -> n.key().equals(name))) {
             filler.say(where, List.of(Notice.of(Level.WARN, EngineCode.NAME_TAKEN, where, name)));
         }
-        filler.expression(vertex, place, cell.get().text(), "", Wanted.ANY, where)
-                .ifPresent(bound ->
-                        model.names.valueType(col.base + place, bound.checked().type()));
+        if (filler.reading(col.name, name, cell.get()) instanceof Reading.Wrong wrong) {
+            filler.wrong(vertex, place, where, wrong.notice());
+            return Type.Plain.UNKNOWN;
+        }
+        return filler.expression(vertex, place, cell.get().text(), "", Wanted.ANY, where)
+                .map(bound -> bound.planned().type())
+                .orElse(Type.Plain.UNKNOWN);
     }
 }

@@ -77,12 +77,24 @@ final class ScenarioText {
 
     private Optional<CellReader> reader(StepPath path) {
         if (path.row().isEmpty()) {
-            boolean setting = Catalogue.find(Table.PLAN, path.name()).isPresent();
-            return setting ? cells.reader(Table.PLAN, "", path.name()) : cells.reader(Table.VALUES, path.name(), "is");
+            return bare(path.name());
         }
         Optional<Table> table = plan.find(path.row()).map(Plan.Spot::table);
         return table.or(() -> Optional.ofNullable(added.get(Rows.fold(path.row()))))
                 .flatMap(t -> cells.reader(t, path.row(), path.name()));
+    }
+
+    /** A bare name is a value, else a setting of the plan, else a constant of practice. */
+    private Optional<CellReader> bare(String name) {
+        if (plan.rows(Table.VALUES).place(name) < 0) {
+            if (Catalogue.find(Table.PLAN, name).isPresent()) {
+                return cells.reader(Table.PLAN, "", name);
+            }
+            if (Catalogue.find(Table.PRACTICE, name).isPresent()) {
+                return cells.reader(Table.PRACTICE, name, "is");
+            }
+        }
+        return cells.reader(Table.VALUES, name, "is");
     }
 
     private void text(String before, String key, String text) {

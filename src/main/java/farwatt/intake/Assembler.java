@@ -56,7 +56,7 @@ final class Assembler {
             }
         }
         for (Item item : items) {
-            if (item.draft().weight() == Remark.Weight.HOLD) {
+            if (item.draft().weight() == Remark.Weight.HOLD && !item.draft().isPart()) {
                 hold(item);
             }
         }
@@ -66,13 +66,15 @@ final class Assembler {
     private Set<Item> reserveTypedNames() {
         Set<Item> plain = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Item item : items) {
-            if (item.isTaken()
-                    && item.draft().count() == 1
-                    && names.take(item.draft().name())) {
+            if (item.isTaken() && isSingle(item) && names.take(item.draft().name())) {
                 plain.add(item);
             }
         }
         return plain;
+    }
+
+    private static boolean isSingle(Item item) {
+        return item.draft().count() == 1 && !item.draft().isPart();
     }
 
     private void zoneNames() {
@@ -86,7 +88,7 @@ final class Assembler {
     }
 
     private void take(Item item, boolean plain) {
-        List<String> ids = ids(item, plain);
+        List<String> ids = item.draft().isPart() ? List.of() : ids(item, plain);
         for (String id : ids) {
             Row device = device(item.draft(), id);
             devices.add(device);

@@ -23,6 +23,14 @@ record Column(
         return new Column(at, heading, meaning, confidence, reason, found);
     }
 
+    Column meaning(Meaning other) {
+        return new Column(at, heading, other, confidence, "an answer", decimal);
+    }
+
+    Column with(ListUnit unit) {
+        return new Column(at, heading.with(unit), meaning, confidence, reason, decimal);
+    }
+
     String shown() {
         return heading.shown();
     }

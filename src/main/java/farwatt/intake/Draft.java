@@ -14,6 +14,7 @@ final class Draft {
     private String name = "";
     private String zone = "";
     private int count = 1;
+    private boolean part;
 
     void device(String key, String text) {
         device.put(key, text);
@@ -41,6 +42,21 @@ final class Draft {
 
     void zone(String text) {
         zone = text;
+    }
+
+    /** The row is a part of something else, such as one port of a switch: no device is made of it. */
+    void part() {
+        part = true;
+    }
+
+    boolean isPart() {
+        return part;
+    }
+
+    /** Takes back everything said: the row stands for no device. */
+    void insteadOut(Remark why) {
+        remarks.clear();
+        remarks.add(why);
     }
 
     void count(int devices) {

@@ -51,6 +51,13 @@ record Encoding(String text, String name, boolean sure) {
         return Optional.empty();
     }
 
+    /** True when the bytes are UTF-16, with a mark or by their zeros. */
+    static boolean isUtf16(byte[] bytes) {
+        return starts(bytes, 0xFF, 0xFE)
+                || starts(bytes, 0xFE, 0xFF)
+                || unmarkedUtf16(bytes).isPresent();
+    }
+
     private static Optional<Encoding> unmarkedUtf16(byte[] bytes) {
         int even = 0;
         int odd = 0;

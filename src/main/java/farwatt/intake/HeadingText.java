@@ -65,6 +65,11 @@ record HeadingText(String shown, String words, Optional<ListUnit> unit, Optional
         return words.endsWith(" in") ? words.substring(0, words.length() - 3) : words;
     }
 
+    /** The same with another unit. */
+    HeadingText with(ListUnit other) {
+        return new HeadingText(shown, words, Optional.of(other), volts, bracketed);
+    }
+
     /** The heading taken as words only: what looked like a unit was none. */
     HeadingText withoutUnit() {
         return new HeadingText(shown, Spelling.fold(shown), Optional.empty(), volts, false);

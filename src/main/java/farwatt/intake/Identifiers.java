@@ -28,7 +28,7 @@ final class Identifiers {
     }
 
     /** Rows that share an identifier: place in the list of texts → place of the first with the same. */
-    static Map<Integer, Integer> twice(List<String> texts, Meaning meaning) {
+    private static Map<Integer, Integer> twice(List<String> texts, Meaning meaning) {
         Map<String, Integer> first = new HashMap<>();
         Map<Integer, Integer> twice = new HashMap<>();
         for (int i = 0; i < texts.size(); i++) {
@@ -49,8 +49,28 @@ final class Identifiers {
         return mac.replaceAll("[^0-9A-Za-z]", "").toUpperCase(Locale.ROOT);
     }
 
+    /** Says of rows with the same identifier that they have it. */
+    static void flagTwice(Listing listing, List<Assembler.Item> items) {
+        List<Assembler.Item> devices = items.stream()
+                .filter(i -> i.sorted().kind() == Sorted.Kind.DEVICE)
+                .toList();
+        for (Column column : unique(listing)) {
+            List<String> texts = devices.stream()
+                    .map(i -> Spelling.strip(i.sorted().row().cell(column.at()).text()))
+                    .toList();
+            twice(texts, column.meaning()).forEach((later, first) -> {
+                flag(devices.get(later), column, devices.get(first));
+                flag(devices.get(first), column, devices.get(later));
+            });
+        }
+    }
+
+    private static void flag(Assembler.Item item, Column column, Assembler.Item other) {
+        item.draft().say(Remark.flag(IntakeSays.SAME_IDENTIFIER, column.shown(), other.place()));
+    }
+
     /** The columns in which two devices should never be alike. */
-    static List<Column> unique(Listing listing) {
+    private static List<Column> unique(Listing listing) {
         List<Column> columns = new ArrayList<>();
         for (Column column : listing.columns()) {
             if (column.meaning().isIdentifier() && !isShared(column)) {

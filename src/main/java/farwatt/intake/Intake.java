@@ -5,6 +5,7 @@ import farwatt.report.Refusal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 /**
  * Reads customers' lists: what kind of file it is, its rows, what its columns mean, what each row says. Nothing goes
@@ -32,7 +33,15 @@ public final class Intake {
         if (size > LARGEST) {
             throw Refusal.of(IntakeSays.TOO_LARGE, size >> 20, LARGEST >> 20);
         }
-        return understood(TextList.of(Files.readAllBytes(file), wishes.mapping()), wishes, cancel);
+        FileKind kind = Sniff.kind(file);
+        if (!kind.isRead()) {
+            throw Refusal.of(kind.says());
+        }
+        if (kind == FileKind.TEXT) {
+            return understood(TextList.of(Files.readAllBytes(file), wishes.mapping()), wishes, cancel);
+        }
+        List<Sheet> sheets = new WorkbookFile(file, wishes.password(), cancel).sheets(kind);
+        return understood(new ListFile(sheets, List.of(), List.of()), wishes, cancel);
     }
 
     /**

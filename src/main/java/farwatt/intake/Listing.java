@@ -10,10 +10,20 @@ import java.util.Optional;
  * @param heading empty when none was found
  * @param columns those with a heading or content
  * @param answers how open questions were answered
+ * @param rivals columns that could have meant the same as another
  */
-record Listing(Sheet sheet, Optional<Heading> heading, List<Column> columns, Mapping answers) {
+record Listing(Sheet sheet, Optional<Heading> heading, List<Column> columns, Mapping answers, List<Rival> rivals) {
+    /**
+     * A column that lost its likeliest meaning to a surer one.
+     *
+     * @param heading as shown
+     * @param winner heading of the column that has the meaning
+     */
+    record Rival(String heading, String winner) {}
+
     Listing {
         columns = List.copyOf(columns);
+        rivals = List.copyOf(rivals);
     }
 
     Optional<Column> column(Meaning meaning) {

@@ -23,6 +23,7 @@ final class Mapper {
     private final List<RawRow> rows;
     private final Mapping mapping;
     private final Set<Integer> left;
+    private final List<Listing.Rival> rivals = new ArrayList<>();
 
     /**
      * @param headings one a column
@@ -61,18 +62,35 @@ final class Mapper {
         return named(settled);
     }
 
-    private static void settle(List<Bid> bids, Map<Integer, Guess> settled) {
+    private void settle(List<Bid> bids, Map<Integer, Guess> settled) {
         Set<Meaning> taken = new HashSet<>();
         settled.values().forEach(guess -> taken.add(guess.meaning()));
         bids.sort(Comparator.comparingDouble((Bid b) -> b.guess().confidence()).reversed());
         for (Bid bid : bids) {
             Meaning meaning = bid.guess().meaning();
             boolean free = MANY.contains(meaning) || !taken.contains(meaning);
+            if (!free && !settled.containsKey(bid.column()) && meaning.isMeasured()) {
+                rival(bid, settled);
+            }
             if (!settled.containsKey(bid.column()) && free) {
                 settled.put(bid.column(), bid.guess());
                 taken.add(meaning);
             }
         }
+    }
+
+    private void rival(Bid bid, Map<Integer, Guess> settled) {
+        settled.forEach((column, guess) -> {
+            if (guess.meaning() == bid.guess().meaning()) {
+                rivals.add(new Listing.Rival(
+                        headings.get(bid.column()).shown(), headings.get(column).shown()));
+            }
+        });
+    }
+
+    /** Columns that could have meant the same as another; known after {@link #columns}. */
+    List<Listing.Rival> rivals() {
+        return rivals;
     }
 
     /** The guesses of the heading, corrected by what stands under it. */

@@ -59,7 +59,12 @@ final class OwnColumns {
      */
     record Own(Column column, String name, String unit) {}
 
+    /** No columns at all. */
+    static final OwnColumns NONE = new OwnColumns();
+
     private final List<Own> all = new ArrayList<>();
+
+    private OwnColumns() {}
 
     OwnColumns(Listing listing, List<RawRow> rows) {
         Set<String> used = new HashSet<>();
@@ -72,6 +77,16 @@ final class OwnColumns {
                 all.add(new Own(column, free(name(heading, column.at()), used), unit));
             }
         }
+    }
+
+    /** The name a column of the list gets in the plan, "" if it is none of these. */
+    String name(Column column) {
+        for (Own own : all) {
+            if (own.column().at() == column.at()) {
+                return own.name();
+            }
+        }
+        return "";
     }
 
     List<Own> all() {

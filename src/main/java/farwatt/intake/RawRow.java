@@ -8,9 +8,9 @@ import java.util.List;
  *
  * @param number its number as people count it: the line in a text, the row in a workbook
  * @param cells from the first column on
- * @param hidden whether the workbook hides it
+ * @param look how the workbook shows it
  */
-record RawRow(int number, List<RawCell> cells, boolean hidden) {
+record RawRow(int number, List<RawCell> cells, Look look) {
     RawRow {
         cells = List.copyOf(cells);
     }
@@ -47,6 +47,6 @@ record RawRow(int number, List<RawCell> cells, boolean hidden) {
             changed.add(RawCell.EMPTY);
         }
         changed.set(column, cell);
-        return new RawRow(number, changed, hidden);
+        return new RawRow(number, changed, look);
     }
 }

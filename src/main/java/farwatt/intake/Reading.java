@@ -1,18 +1,17 @@
 package farwatt.intake;
 
 import farwatt.plan.Row;
-import farwatt.quantity.Decimal;
 import farwatt.report.Cancel;
-import farwatt.report.Messages;
+import farwatt.report.Level;
 import farwatt.report.Notice;
+import farwatt.report.Place;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
-/** One pass over a file's sheets: headings, columns, rows, totals. */
+/** One pass over a file's sheets: headings, columns, rows, totals. Used once, by one thread. */
 final class Reading {
     private static final int BETWEEN_CHECKS = 1024;
 
@@ -22,6 +21,7 @@ final class Reading {
     private final List<Assembler.Item> items = new ArrayList<>();
     private final List<ColumnMeaning> columns = new ArrayList<>();
     private final Map<String, Row> ownColumns = new LinkedHashMap<>();
+    private final List<Row> switches = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
     private final List<Notice> notices = new ArrayList<>();
     private final List<TotalsCheck> totals = new ArrayList<>();
@@ -35,15 +35,23 @@ final class Reading {
     }
 
     Outcome outcome() {
-        for (Sheet sheet : file.sheets()) {
-            sheet(sheet);
+        SheetChoice choice = new SheetChoice(Mends.applied(file.sheets(), wishes), wishes.mapping());
+        questions.addAll(choice.questions());
+        notices.addAll(choice.notices());
+        for (Listing listing : choice.all()) {
+            if (choice.isTaken(listing)) {
+                taken(listing, choice.taken());
+            } else {
+                listing.sheet().rows().forEach(row -> out(listing, row, choice.why(listing)));
+            }
         }
         Assembler assembler = new Assembler(items);
         assembler.assemble();
+        questions.addAll(new Asking(items, wishes.mapping()).questions());
         return new Outcome(
                 assembler.devices(),
                 assembler.runs(),
-                List.of(),
+                switches,
                 assembler.zones(),
                 List.copyOf(ownColumns.values()),
                 assembler.held(),
@@ -55,33 +63,75 @@ final class Reading {
                 wishes.mapping());
     }
 
-    private void sheet(Sheet raw) {
-        Listing listing = listing(raw);
-        List<Sorted> sorted = new RowSorter(listing).sorted();
+    private void out(Listing listing, RawRow row, IntakeSays why) {
+        Draft draft = new Draft();
+        draft.say(Remark.out(why));
+        items.add(new Assembler.Item(listing, new Sorted(row, Sorted.Kind.NOTE, ""), draft));
+    }
+
+    private void taken(Listing listing, int sheets) {
+        FillDown gaps = new FillDown(listing);
+        List<Sorted> sorted = gaps.fill(new RowSorter(listing).sorted());
+        questions.addAll(gaps.questions());
+        Optional<PortsList> ports = PortsList.of(listing, sorted);
+        Map<Integer, Draft> ofPorts = ports.map(p -> p.read(sorted)).orElse(Map.of());
+        ports.ifPresent(p -> {
+            switches.addAll(p.switches());
+            questions.addAll(p.questions());
+        });
+        OwnColumns own = ports.isPresent() ? OwnColumns.NONE : ownColumns(listing, sorted);
+        describe(listing, own);
+        String place =
+                sheets > 1 && !listing.has(Meaning.ZONE) ? listing.sheet().name() : "";
+        RowReader reader = new RowReader(listing, own, place);
+        int first = items.size();
+        for (Sorted row : sorted) {
+            if (items.size() % BETWEEN_CHECKS == 0) {
+                cancel.check();
+            }
+            Draft draft = ofPorts.containsKey(row.row().number())
+                    ? ofPorts.get(row.row().number())
+                    : draft(row, reader);
+            if (gaps.isFilled(row.row()) && row.kind() == Sorted.Kind.DEVICE) {
+                draft.say(Remark.change(IntakeSays.AS_ABOVE));
+            }
+            items.add(new Assembler.Item(listing, row, draft));
+        }
+        List<Assembler.Item> here = items.subList(first, items.size());
+        Identifiers.flagTwice(listing, here);
+        totals.addAll(new Totals(listing).check(here));
+    }
+
+    private OwnColumns ownColumns(Listing listing, List<Sorted> sorted) {
         List<RawRow> rows = sorted.stream()
                 .filter(s -> s.kind() == Sorted.Kind.DEVICE)
                 .map(Sorted::row)
                 .toList();
         OwnColumns own = new OwnColumns(listing, rows);
         own.rows().forEach(row -> ownColumns.putIfAbsent(row.id(), row));
+        return own;
+    }
+
+    private void describe(Listing listing, OwnColumns own) {
         for (Column column : listing.columns()) {
-            String name = own.all().stream()
-                    .filter(o -> o.column().at() == column.at())
-                    .map(OwnColumns.Own::name)
-                    .findFirst()
-                    .orElse("");
             columns.add(new ColumnMeaning(
-                    raw.name(), column.shown(), column.meaning(), column.confidence(), column.reason(), name));
+                    listing.sheet().name(),
+                    column.shown(),
+                    column.meaning(),
+                    column.confidence(),
+                    column.reason(),
+                    own.name(column)));
         }
-        RowReader reader = new RowReader(listing, own);
-        int first = items.size();
-        for (Sorted row : sorted) {
-            if (items.size() % BETWEEN_CHECKS == 0) {
-                cancel.check();
-            }
-            items.add(new Assembler.Item(listing, row, draft(row, reader)));
+        for (Listing.Rival rival : listing.rivals()) {
+            notices.add(Notice.of(Level.WARN, IntakeSays.RIVAL, Place.NONE, rival.heading(), rival.winner()));
         }
-        duplicates(listing, items.subList(first, items.size()));
+        if (listing.heading().isEmpty()) {
+            notices.add(Notice.of(Level.WARN, IntakeSays.NO_HEADING, Place.NONE));
+        }
+        if (!listing.saysPower() && switches.isEmpty()) {
+            notices.add(Notice.of(Level.WARN, IntakeSays.LIST_WITHOUT_POWER, Place.NONE));
+        }
+        questions.addAll(Asking.columns(listing));
     }
 
     private static Draft draft(Sorted row, RowReader reader) {
@@ -105,86 +155,5 @@ final class Reading {
             case HIDDEN -> IntakeSays.OUT_HIDDEN;
             case DEVICE -> throw new IllegalArgumentException("a device is not left out");
         };
-    }
-
-    private Listing listing(Sheet sheet) {
-        Optional<Heading> heading = Heading.find(sheet);
-        int after = heading.map(Heading::after).orElse(0);
-        List<RawRow> rows = sheet.rows().subList(after, sheet.rows().size());
-        List<HeadingText> texts = heading.map(Heading::texts).orElseGet(() -> blank(sheet.width()));
-        Mapper mapper = new Mapper(texts, rows, wishes.mapping(), Set.of());
-        return new Listing(sheet, heading, decimals(mapper.columns(), rows), wishes.mapping());
-    }
-
-    private static List<HeadingText> blank(int width) {
-        List<HeadingText> texts = new ArrayList<>();
-        for (int i = 0; i < width; i++) {
-            texts.add(HeadingText.of(""));
-        }
-        return texts;
-    }
-
-    /** Finds each column's decimal mark; a column without evidence follows the others. */
-    private List<Column> decimals(List<Column> plain, List<RawRow> rows) {
-        List<Habit> habits = new ArrayList<>();
-        for (Column column : plain) {
-            Habit habit = new Habit();
-            if (column.meaning().isMeasured() || column.heading().unit().isPresent()) {
-                for (RawRow row : rows) {
-                    RawCell cell = row.cell(column.at());
-                    if (cell.form() == RawCell.Form.TEXT) {
-                        habit.look(cell.text());
-                    }
-                }
-            }
-            habits.add(habit);
-        }
-        Optional<Decimal> together = Habit.together(habits);
-        List<Column> columns = new ArrayList<>();
-        for (int i = 0; i < plain.size(); i++) {
-            Optional<Decimal> answered = answered(plain.get(i).shown());
-            Optional<Decimal> own = habits.get(i).found();
-            columns.add(plain.get(i).with(answered.or(() -> own).or(() -> together)));
-        }
-        return columns;
-    }
-
-    private Optional<Decimal> answered(String heading) {
-        String answer =
-                wishes.mapping().answer("decimal:" + heading, wishes.mapping().answer("decimal", ""));
-        return switch (answer) {
-            case "point" -> Optional.of(Decimal.POINT);
-            case "comma" -> Optional.of(Decimal.COMMA);
-            default -> Optional.empty();
-        };
-    }
-
-    private static void duplicates(Listing listing, List<Assembler.Item> items) {
-        for (Column column : Identifiers.unique(listing)) {
-            List<Assembler.Item> devices = items.stream()
-                    .filter(i -> i.sorted().kind() == Sorted.Kind.DEVICE)
-                    .toList();
-            List<String> texts = devices.stream()
-                    .map(i -> Spelling.strip(i.sorted().row().cell(column.at()).text()))
-                    .toList();
-            Identifiers.twice(texts, column.meaning()).forEach((later, first) -> {
-                devices.get(later)
-                        .draft()
-                        .say(Remark.flag(
-                                IntakeSays.SAME_IDENTIFIER,
-                                column.shown(),
-                                devices.get(first).place()));
-                devices.get(first)
-                        .draft()
-                        .say(Remark.flag(
-                                IntakeSays.SAME_IDENTIFIER,
-                                column.shown(),
-                                devices.get(later).place()));
-            });
-        }
-    }
-
-    static String question(IntakeSays code, Object... parts) {
-        return Messages.text(code, parts);
     }
 }

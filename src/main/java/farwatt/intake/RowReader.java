@@ -12,10 +12,13 @@ final class RowReader {
 
     private final Listing listing;
     private final OwnColumns own;
+    private final String place;
 
-    RowReader(Listing listing, OwnColumns own) {
+    /** @param place where everything on the sheet is unless a section says otherwise, "" if nothing says so */
+    RowReader(Listing listing, OwnColumns own, String place) {
         this.listing = listing;
         this.own = own;
+        this.place = place;
     }
 
     /** Everything the row says; what cannot be understood is among the remarks. */
@@ -29,15 +32,24 @@ final class RowReader {
             draft.say(quantity.remarks());
         });
         String zone = listing.text(row, Meaning.ZONE);
-        boolean sections =
-                listing.column(Meaning.ZONE).isEmpty() && !sorted.section().isEmpty();
-        draft.zone(Cells.isMissing(zone) ? (sections ? sorted.section() : "") : zone);
+        draft.zone(Cells.isMissing(zone) ? elsewhere(sorted) : zone);
+        if (row.look() == Look.STRUCK) {
+            draft.say(Remark.hold(IntakeSays.STRUCK_OUT));
+        }
         new RowPower(listing, row, draft).read();
         new RowCable(listing, row, draft).read();
         feeder(row, draft);
         gear(row, draft);
         ownCells(row, draft);
         return draft;
+    }
+
+    /** Where a row is that has no cell for it: its section, else its sheet. */
+    private String elsewhere(Sorted sorted) {
+        if (listing.has(Meaning.ZONE)) {
+            return "";
+        }
+        return sorted.section().isEmpty() ? place : sorted.section();
     }
 
     private void name(RawRow row, Draft draft) {

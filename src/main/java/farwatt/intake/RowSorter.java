@@ -53,7 +53,7 @@ final class RowSorter {
     }
 
     private Sorted.Kind kind(RawRow row, boolean afterLast, int at) {
-        if (row.hidden() && !takeHidden) {
+        if (row.look() == Look.HIDDEN && !takeHidden) {
             return Sorted.Kind.HIDDEN;
         }
         if (isRule(row)) {

@@ -54,7 +54,7 @@ final class Splitter {
             }
         }
         endLine();
-        RawRow row = new RawRow(started, cells, false);
+        RawRow row = new RawRow(started, cells, Look.PLAIN);
         if (!row.isBlank()) {
             rows.add(row);
         }

@@ -11,7 +11,9 @@ final class Calls {
     static Meaning call(Checker checker, Expr.Call e) {
         Optional<Function> function = Function.of(e.function().name());
         if (function.isEmpty()) {
-            unknown(checker, e.function());
+            if (!checker.hole().fill(e.function().span(), new Hole.Called())) {
+                unknown(checker, e.function());
+            }
             e.arguments().forEach(checker::meaning);
             return Meaning.WRONG;
         }
@@ -94,12 +96,14 @@ final class Calls {
 
     private static Meaning stepped(Checker checker, Expr.Call e, Function function) {
         Expr first = e.arguments().get(0);
-        List<Meaning> values = Branches.alike(checker, e.arguments(), Type.Plain.UNKNOWN, ProblemCode.COMPARE_CLASH);
-        Meaning of = values.get(0);
-        Meaning step = values.get(1);
-        if (Sums.scaled(checker, first, of, Say.quoted(function.word()))
-                || !Sums.isQuantity(checker, first, of)
-                || step.isWrong()) {
+        Meaning of = checker.meaning(first);
+        if (Sums.scaled(checker, first, of, Say.quoted(function.word())) || !Sums.isQuantity(checker, first, of)) {
+            return Meaning.WRONG;
+        }
+        Expr second = e.arguments().get(1);
+        Meaning step = checker.meaning(second, of.type());
+        if (step.isWrong() || !of.type().equals(step.type())) {
+            checker.unlike(first, of.type(), second, step.type(), ProblemCode.COMPARE_CLASH);
             return Meaning.WRONG;
         }
         return Meaning.of(of.type(), new Arithmetic.Stepped(function, of.formula(), step.formula(), e.span()));

@@ -120,6 +120,18 @@ final class Checker implements Expr.Visitor<Type, Meaning> {
         problems().add(expr.span(), said, Say.type(found, scope), wantedText);
     }
 
+    /** Says that two values that must be alike are not; a number without a unit is to blame before anything else. */
+    void unlike(Expr first, Type one, Expr second, Type other, ProblemCode code) {
+        if (fits(other, one)) {
+            return;
+        }
+        if (isBareNumber(first) && !isBareNumber(second)) {
+            mismatch(first, one, other, code);
+        } else {
+            mismatch(second, other, one, code);
+        }
+    }
+
     static boolean isDifference(Type type) {
         return type instanceof Type.Amount amount && amount.dimension().equals(Dimension.KELVIN);
     }
@@ -152,10 +164,11 @@ final class Checker implements Expr.Visitor<Type, Meaning> {
         if (wanted instanceof Type.Choice choice) {
             String said = e.typed().text().replace(" ", "");
             int place = choice.words().indexOf(said);
-            if (place >= 0 && e.typed().unit().equals(Unit.ONE)) {
+            boolean bare = e.typed().unit().equals(Unit.ONE);
+            if (place >= 0 && bare) {
                 return Meaning.constant(choice, place);
             }
-            if (place >= 0) {
+            if (place >= 0 || bare) {
                 unknownChoice(e.span(), said, choice);
                 return Meaning.WRONG;
             }

@@ -32,12 +32,7 @@ final class Comparisons {
         if (type instanceof Type.Choice to && right.type() instanceof Type.Choice from && share(from, to)) {
             other = translated(right, from, to).formula();
         } else if (!checker.fits(right.type(), type)) {
-            boolean blameLeft = Checker.isBareNumber(e.left());
-            checker.mismatch(
-                    blameLeft ? e.left() : e.right(),
-                    blameLeft ? type : right.type(),
-                    blameLeft ? right.type() : type,
-                    ProblemCode.COMPARE_CLASH);
+            checker.unlike(e.left(), type, e.right(), right.type(), ProblemCode.COMPARE_CLASH);
             return other;
         }
         if (left.isAmount() || left.isTemperature()) {

@@ -3,6 +3,7 @@ package farwatt.language;
 import farwatt.quantity.Decimal;
 import farwatt.quantity.Literal;
 import farwatt.quantity.Unit;
+import farwatt.report.Code;
 import farwatt.report.Messages;
 import farwatt.report.Span;
 import java.util.ArrayList;
@@ -79,13 +80,18 @@ final class Completer {
         Parser parser = new Parser(filled, scope.units(), decimal, Optional.of(hole.span()));
         Language.check(parser.parsed(), scope, wanted, hole);
         List<Completion.Offer> all = new ArrayList<>();
-        hole.place().ifPresent(place -> values(place, kind, all));
-        if (kind == Token.Kind.NAME || kind == Token.Kind.WORD) {
-            parser.possibleInHole().forEach(keyword -> all.add(word(keyword)));
+        Set<Keyword> possible = parser.possibleInHole();
+        boolean value = possible.isEmpty() || possible.equals(Set.of(Keyword.NOT));
+        if (value) {
+            hole.place().ifPresent(place -> values(place, kind, all));
+        } else if (kind == Token.Kind.NAME || kind == Token.Kind.WORD) {
+            possible.forEach(keyword -> all.add(word(keyword)));
             number.ifPresent(n -> units(all));
         }
-        String typed = text.substring(replace.from(), cursor);
-        return new Completion(replace, sorted(all, typed));
+        Type type = hole.place().filter(Hole.Value.class::isInstance).isPresent() && value
+                ? ((Hole.Value) hole.place().get()).wanted()
+                : wanted.type();
+        return new Completion(replace, sorted(all, text.substring(replace.from(), cursor), type));
     }
 
     private static void values(Hole.Place place, Token.Kind kind, List<Completion.Offer> all) {
@@ -95,6 +101,8 @@ final class Completer {
             named(ofPlan.scope().planItems(), all);
         } else if (place instanceof Hole.Table table) {
             named(table.scope().tables(), all);
+        } else if (place instanceof Hole.Called) {
+            functions("", all);
         } else {
             value((Hole.Value) place, kind, all);
         }
@@ -110,7 +118,7 @@ final class Completer {
         for (Item item : place.scope().items()) {
             boolean row = item.what() == Item.What.ROW;
             if (row || kind != Token.Kind.ROW) {
-                all.add(new Completion.Offer(row ? Language.row(item.name()) : item.name(), item));
+                all.add(new Completion.Offer(row ? Language.row(item.name(), place.scope()) : item.name(), item));
             }
         }
         if (kind != Token.Kind.ROW) {
@@ -119,17 +127,18 @@ final class Completer {
     }
 
     private static void words(List<Completion.Offer> all) {
+        Keyword.startingValues().forEach(keyword -> all.add(word(keyword)));
+        functions("(", all);
+    }
+
+    private static void functions(String after, List<Completion.Offer> all) {
         for (Keyword keyword : Keyword.values()) {
-            boolean starts = Set.of(Keyword.IF, Keyword.NOT, Keyword.YES, Keyword.NO, Keyword.THIS, Keyword.PLAN)
-                    .contains(keyword);
             if (keyword.gather().isPresent()) {
-                all.add(function(keyword.word(), Messages.text(keyword)));
-            } else if (starts) {
-                all.add(word(keyword));
+                all.add(function(keyword.word(), after, keyword));
             }
         }
         for (Function function : Function.values()) {
-            all.add(function(function.word(), Messages.text(function)));
+            all.add(function(function.word(), after, function));
         }
     }
 
@@ -138,8 +147,9 @@ final class Completer {
         return new Completion.Offer(keyword.word(), item);
     }
 
-    private static Completion.Offer function(String name, String sentence) {
-        return new Completion.Offer(name + "(", new Item(name, Item.What.FUNCTION, Type.Plain.UNKNOWN, "", sentence));
+    private static Completion.Offer function(String name, String after, Code sentence) {
+        Item item = new Item(name, Item.What.FUNCTION, Type.Plain.UNKNOWN, "", Messages.text(sentence));
+        return new Completion.Offer(name + after, item);
     }
 
     private static Completion.Offer choice(String word, Type.Choice choice) {
@@ -159,10 +169,14 @@ final class Completer {
         }
     }
 
-    private List<Completion.Offer> sorted(List<Completion.Offer> all, String typed) {
-        String start = folded(typed);
+    /** Those that start as typed before those that only contain it, each with the fitting types first. */
+    private static List<Completion.Offer> sorted(List<Completion.Offer> all, String typed, Type type) {
+        String bare = withoutQuote(typed);
+        String start = bare.toLowerCase(Locale.ROOT);
         Comparator<Completion.Offer> order = Comparator.comparing((Completion.Offer o) -> !startsWith(o, start))
-                .thenComparing(o -> !o.item().type().equals(wanted.type()))
+                .thenComparing(o -> !o.item().name().startsWith(bare))
+                .thenComparing(
+                        o -> type == Type.Plain.UNKNOWN || !o.item().type().equals(type))
                 .thenComparing(o -> o.item().what());
         return all.stream()
                 .filter(o -> folded(o.item().name()).contains(start))
@@ -175,9 +189,11 @@ final class Completer {
         return folded(offer.item().name()).startsWith(start);
     }
 
-    /** Without quotes and capitals. */
-    private static String folded(String typed) {
-        String bare = typed.startsWith("'") || typed.startsWith("\"") ? typed.substring(1) : typed;
-        return bare.toLowerCase(Locale.ROOT);
+    private static String folded(String name) {
+        return name.toLowerCase(Locale.ROOT);
+    }
+
+    private static String withoutQuote(String typed) {
+        return typed.startsWith("'") || typed.startsWith("\"") ? typed.substring(1) : typed;
     }
 }

@@ -17,6 +17,9 @@ final class Hole {
     /** A name of the plan. */
     record OfPlan(Scope scope) implements Place {}
 
+    /** A function or a gather whose parenthesis is there already. */
+    record Called() implements Place {}
+
     /** A table. */
     record Table(Scope scope) implements Place {}
 

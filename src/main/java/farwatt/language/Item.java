@@ -12,12 +12,12 @@ package farwatt.language;
 public record Item(String name, What what, Type type, String unit, String sentence) {
     /** What a name stands for, in the order in which completion offers them. */
     public enum What {
+        /** A word of a list of choices. */
+        CHOICE,
         COLUMN,
         RELATION,
         VALUE,
         PLAN,
-        /** A word of a list of choices. */
-        CHOICE,
         UNIT,
         WORD,
         TABLE,

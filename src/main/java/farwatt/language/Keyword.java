@@ -1,6 +1,7 @@
 package farwatt.language;
 
 import farwatt.report.Code;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -51,6 +52,11 @@ public enum Keyword implements Code {
 
     static Set<String> words() {
         return WORDS.keySet();
+    }
+
+    /** Those that a value may start with, gathers aside. */
+    static Set<Keyword> startingValues() {
+        return EnumSet.of(IF, NOT, YES, NO, THIS, PLAN);
     }
 
     /** The gather this word starts. */

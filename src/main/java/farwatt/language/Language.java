@@ -1,6 +1,8 @@
 package farwatt.language;
 
 import farwatt.quantity.Decimal;
+import farwatt.quantity.Reader;
+import farwatt.quantity.Typed;
 import farwatt.quantity.Unit;
 import farwatt.quantity.Units;
 import farwatt.report.Span;
@@ -78,6 +80,11 @@ public final class Language {
         if (wanted.type() == Type.Plain.TEXT || wanted.type() instanceof Type.RowOf) {
             return text;
         }
+        Optional<Typed> literal = Reader.read(text, units, decimal);
+        if (literal.isPresent()) {
+            Typed one = literal.get();
+            return (one.unit().equals(Unit.ONE) ? one.in(wanted.unit()) : one).text();
+        }
         Parsed parsed = parse(text, units, decimal);
         return parsed.problems().isEmpty() ? print(withUnit(parsed.expr(), wanted.unit())) : text;
     }
@@ -133,8 +140,8 @@ public final class Language {
         return rename(text, scope, meant, to);
     }
 
-    /** In quotes as well where a bare name would be taken for something else. */
-    private static String row(String id, Scope scope) {
+    /** The id of a row as it is typed in a scope: in quotes as well where a bare name would mean something else. */
+    public static String row(String id, Scope scope) {
         boolean free = scope.bare(id).filter(ref -> !(ref instanceof Ref.Fixed)).isEmpty();
         return free ? row(id) : Printer.quotedRow(id);
     }

@@ -92,7 +92,7 @@ final class Lexer {
                 problems.near(unit, ProblemCode.UNKNOWN_UNIT, units.near(spelling), Say.quoted(spelling));
             }
             case RANGE -> problems.add(span, ProblemCode.NUMBER_RANGE, said);
-            case COMMA -> problems.add(span, ProblemCode.COMMA_DOUBT, Say.quoted(said));
+            case DECIMALS -> problems.add(span, ProblemCode.NUMBER_DOUBT, Say.quoted(said));
         }
         tokens.add(new Token(Token.Kind.QUANTITY, span, said, Optional.of(literal)));
         at = span.to();

@@ -1,7 +1,9 @@
 package farwatt.language;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -71,14 +73,13 @@ final class Names {
         if (throughRelation.isPresent()) {
             return throughRelation;
         }
-        Stream<String> words = Stream.of(Keyword.values()).map(Keyword::word);
-        List<String> all =
-                Stream.concat(scope.items().stream().map(Names::typed), words).toList();
-        return Near.best(name, all);
-    }
-
-    private static String typed(Item item) {
-        return item.what() == Item.What.ROW ? Language.row(item.name()) : item.name();
+        Map<String, String> typed = new LinkedHashMap<>();
+        for (Item item : scope.items()) {
+            typed.putIfAbsent(
+                    item.name(), item.what() == Item.What.ROW ? Language.row(item.name(), scope) : item.name());
+        }
+        Keyword.startingValues().forEach(keyword -> typed.put(keyword.word(), keyword.word()));
+        return Near.best(name, typed.keySet()).map(typed::get);
     }
 
     Meaning row(Expr.Row e) {
@@ -95,7 +96,7 @@ final class Names {
                 .filter(item -> item.what() == Item.What.ROW)
                 .map(Item::name)
                 .toList();
-        return Near.best(id, rows).map(Language::row);
+        return Near.best(id, rows).map(row -> Language.row(row, scope));
     }
 
     Meaning path(Expr.Path e) {

@@ -8,12 +8,14 @@ import java.util.Optional;
 public final class Near {
     private static final int MOST_SLIPS = 3;
     private static final int LONGEST = 64;
+    private static final int SHORTEST_START = 3;
 
     private Near() {}
 
     /**
      * The one of the known names that is nearest to what was typed; empty if none is near. Capitals, spaces, hyphens
-     * and underscores do not count; about one slip in three letters is forgiven. Of equally near ones the first.
+     * and underscores do not count; about one slip in three letters is forgiven. Of equally near ones the first; if none is near, the first that goes
+     * on from what was typed.
      */
     public static Optional<String> best(String typed, Collection<String> known) {
         String wanted = bare(typed);
@@ -27,7 +29,14 @@ public final class Near {
                 best = name;
             }
         }
-        return Optional.ofNullable(best);
+        return best != null ? Optional.of(best) : continued(wanted, known);
+    }
+
+    /** The first name that goes on from what was typed. */
+    private static Optional<String> continued(String wanted, Collection<String> known) {
+        return wanted.length() < SHORTEST_START
+                ? Optional.empty()
+                : known.stream().filter(name -> bare(name).startsWith(wanted)).findFirst();
     }
 
     private static String bare(String name) {

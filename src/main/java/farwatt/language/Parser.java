@@ -104,20 +104,12 @@ final class Parser {
         return switch (token.kind()) {
             case QUANTITY, TEXT, ROW, NAME -> true;
             case SIGN -> token.is("(") || token.is("-");
-            case WORD ->
-                token.is(Keyword.IF)
-                        || token.is(Keyword.NOT)
-                        || token.is(Keyword.YES)
-                        || token.is(Keyword.NO)
-                        || token.is(Keyword.THIS)
-                        || token.is(Keyword.PLAN)
-                        || isGather(token);
+            case WORD -> {
+                Keyword keyword = Keyword.of(token.text()).orElseThrow();
+                yield keyword.gather().isPresent() || Keyword.startingValues().contains(keyword);
+            }
             case END -> false;
         };
-    }
-
-    private static boolean isGather(Token token) {
-        return Keyword.of(token.text()).flatMap(Keyword::gather).isPresent() && token.kind() == Token.Kind.WORD;
     }
 
     /** The rule all others start from. */
@@ -164,7 +156,10 @@ final class Parser {
             return;
         }
         words.complain(ProblemCode.WANTED_WORD, Say.quoted(keyword.word()));
-        if (words.skipTo(keyword)) {
+        boolean slip = words.near().filter(keyword.word()::equals).isPresent();
+        boolean here = slip || words.skipTo(keyword);
+        // a word with a value behind it stands where the reserved word should
+        if (here || (words.here().kind() == Token.Kind.NAME && startsValue(words.following()))) {
             words.next();
         }
     }

@@ -27,6 +27,9 @@ final class Primaries {
         while (words.take(".")) {
             if (words.here().kind() != Token.Kind.NAME) {
                 words.complain(ProblemCode.WANTED_NAME);
+                if (Parser.startsValue(words.here())) {
+                    words.next();
+                }
                 return new Expr.Broken(words.since(from), List.of(Shape.path(words.since(from), root, members)));
             }
             Token name = words.next(Coloured.Colour.MEMBER);
@@ -73,7 +76,11 @@ final class Primaries {
     }
 
     private Expr missing() {
-        if (!parser.complainOfSigns()) {
+        if (words.here().is(".") && words.following().kind() == Token.Kind.QUANTITY) {
+            words.complain(ProblemCode.POINT_FIRST);
+            words.next();
+            words.next();
+        } else if (!parser.complainOfSigns()) {
             words.complain(ProblemCode.WANTED_VALUE);
         }
         return parser.nothing();

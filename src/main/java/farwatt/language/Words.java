@@ -77,7 +77,7 @@ final class Words {
                 possibleAt = at;
             }
             possible.add(keyword);
-            if (hole.isPresent() && hole.get().equals(here().span())) {
+            if (complainedAt != at && hole.isPresent() && hole.get().equals(here().span())) {
                 possibleInHole.add(keyword);
             }
         }
@@ -97,7 +97,7 @@ final class Words {
     /** Says what is wrong with the word here: once a word, and not where something was wrong just before. */
     void complain(ProblemCode code, Object... more) {
         int before = at == 0 ? 0 : tokens.get(at - 1).span().to();
-        if (complainedAt == at || problems.within(before, from())) {
+        if (complainedAt == at || problems.within(before, here().span().to())) {
             return;
         }
         complainedAt = at;
@@ -117,7 +117,8 @@ final class Words {
         };
     }
 
-    private Optional<String> near() {
+    /** The reserved word that the word here may have been meant to be. */
+    Optional<String> near() {
         if (here().kind() != Token.Kind.NAME || possibleAt != at) {
             return Optional.empty();
         }
@@ -172,7 +173,7 @@ final class Words {
             while (nextStrange < strange.size() && strange.get(nextStrange).from() <= span.from()) {
                 all.add(new Coloured(strange.get(nextStrange++), Coloured.Colour.STRANGE));
             }
-            if (span.to() > reached) {
+            if (span.to() > reached && tokens.get(i).kind() != Token.Kind.END) {
                 colour(i, all);
                 reached = span.to();
             }

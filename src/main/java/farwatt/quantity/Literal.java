@@ -21,8 +21,8 @@ public record Literal(Typed typed, List<Span> numbers, List<Span> units, int end
         UNIT,
         /** Too large or too small to be worked with. */
         RANGE,
-        /** With a comma as decimal sign: a second comma between digits, which may be a thousands mark. */
-        COMMA
+        /** More than one decimal sign; some of them may be thousands marks. */
+        DECIMALS
     }
 
     /** Where the whole of it stands. */

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * taken as is a unit: {@code 10 W/length} is a power over something else.
  *
  * <p>With a comma as decimal sign, a comma directly between two digits is that sign (the point is still read, since
- * texts are kept with it). A second one in the same number is a doubt, never a thousands mark.
+ * texts are kept with it). A second sign in the same number is a doubt, never a thousands mark.
  */
 public final class Scanner {
     private static final int LONGEST_QUOTIENT = 4;
@@ -40,9 +40,13 @@ public final class Scanner {
         int end = numberEnd(from);
         Span number = new Span(from, end);
         String digits = number(text.substring(from, end));
-        if (decimal == Decimal.COMMA && hasDecimals(number) && isComma(end)) {
-            int all = digitsEnd(end + 1);
-            return new Literal(typed(digits), List.of(new Span(from, all)), List.of(), all, Literal.Doubt.COMMA);
+        int doubtful = end;
+        while (isDecimalSign(doubtful)) {
+            doubtful = digitsEnd(doubtful + 1);
+        }
+        if (doubtful > end) {
+            List<Span> all = List.of(new Span(from, doubtful));
+            return new Literal(typed(digits), all, List.of(), doubtful, Literal.Doubt.DECIMALS);
         }
         int at = spacesEnd(end);
         Literal feet = feet(number, digits, at);
@@ -113,8 +117,7 @@ public final class Scanner {
 
     private int numberEnd(int from) {
         int at = digitsEnd(from);
-        boolean sign = is(at, '.') || (decimal == Decimal.COMMA && is(at, ','));
-        if (sign && isDigit(at + 1)) {
+        if (isDecimalSign(at)) {
             at = digitsEnd(at + 1);
         }
         if (is(at, 'e') || is(at, 'E')) {
@@ -126,13 +129,9 @@ public final class Scanner {
         return at;
     }
 
-    private boolean hasDecimals(Span number) {
-        String digits = text.substring(number.from(), number.to());
-        return digits.indexOf('.') >= 0 || digits.indexOf(',') >= 0;
-    }
-
-    private boolean isComma(int at) {
-        return is(at, ',') && isDigit(at + 1);
+    private boolean isDecimalSign(int at) {
+        boolean sign = is(at, '.') || (decimal == Decimal.COMMA && is(at, ','));
+        return sign && isDigit(at + 1);
     }
 
     private int digitsEnd(int from) {

@@ -9,7 +9,16 @@ final class Checks {
 
     /** What is the same in every corner. */
     static List<Check> always(Scene scene) {
-        return List.of(new SafetyChecks(scene), new CableChecks(scene));
+        return List.of(
+                new SafetyChecks(scene),
+                new PassiveChecks(scene),
+                new DemotionChecks(scene),
+                new CableChecks(scene),
+                new DataChecks(scene),
+                new GearChecks(scene),
+                new WayChecks(scene),
+                new ReadingChecks(scene),
+                new ChoiceChecks(scene));
     }
 
     /** What goes by the corner looked at. */
@@ -21,6 +30,8 @@ final class Checks {
                 new VoltsChecks(scene),
                 new GrantChecks(scene),
                 new ClassChecks(scene),
+                new HoldChecks(scene),
+                new StartChecks(scene),
                 new WireChecks(scene),
                 new ReachChecks(scene),
                 new NeedChecks(scene, notices));

@@ -1,9 +1,11 @@
 package farwatt.review;
 
-import farwatt.engine.Figures;
+import farwatt.engine.Corner;
 import farwatt.plan.Plan.Spot;
 import farwatt.plan.Table;
 import farwatt.report.Level;
+import farwatt.report.Place;
+import farwatt.standard.PowerClass;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,18 +26,15 @@ final class GrantChecks implements Check {
             if (!dark || isBelowDark(feed)) {
                 continue;
             }
-            String why = scene.calc()
-                    .value(node.table(), node.place(), "powered_why")
-                    .words();
             // a granted class is a number; a passive feed refuses only by watts
             boolean noClass = !scene.passive(feed.from())
                     && Double.isNaN(scene.of(node.table(), "class_granted").at(node.place()));
             if (node.table() == Table.SWITCHES) {
-                darkSwitch(findings, feed, why);
+                darkSwitch(findings, feed);
             } else if (noClass) {
                 noClass(findings, feed);
             } else {
-                dark(findings, feed, why);
+                dark(findings, feed);
             }
         }
     }
@@ -48,16 +47,36 @@ final class GrantChecks implements Check {
         return feed.from().table() == Table.SWITCHES && powered(feed.from()) == 0;
     }
 
-    private void dark(Findings findings, Tree.Feed feed, String why) {
-        Spot node = feed.to();
-        String id = scene.tree().id(node);
-        List<Tree.Feed> asking = scene.tree().below(feed.from());
-        int turn = asking.indexOf(feed) + 1;
-        String rule = rule(feed.from());
-        double left = left(feed.from());
-        double need = need(feed);
-        findings.add(ReviewCode.DARK, Level.FAIL, scene.place(node, "powered"), need, left, () ->
-                new Object[] {id, why, turn, asking.size(), rule});
+    private void dark(Findings findings, Tree.Feed feed) {
+        Turn turn = turn(feed);
+        findings.add(
+                ReviewCode.DARK, Level.FAIL, scene.place(feed.to(), "powered"), turn.need(), turn.left(), turn::parts);
+    }
+
+    /** A child's turn in the grants of its feeder, in figures. */
+    private record Turn(
+            String id, String from, String rule, int place, int of, double need, double left, double all, Bound bound) {
+        Object[] parts() {
+            String[] watts = Say.apart(need, left, Say.W);
+            return new Object[] {id, from, rule, place, of, watts[0], watts[1], Say.of(all, Say.W), bound.called()};
+        }
+    }
+
+    private Turn turn(Tree.Feed feed) {
+        Spot from = feed.from();
+        List<Tree.Feed> asking = scene.tree().below(from);
+        double all = scene.of(from.table(), "available").at(from.place());
+        double left = Math.max(0, all - scene.of(from.table(), "granted").at(from.place()));
+        return new Turn(
+                scene.tree().id(feed.to()),
+                scene.tree().id(from),
+                scene.words(from.table(), from.place(), "grants_by"),
+                asking.indexOf(feed) + 1,
+                asking.size(),
+                need(feed),
+                left,
+                all,
+                Bound.of(scene.of(from.table(), "bound_by").at(from.place())));
     }
 
     private void noClass(Findings findings, Tree.Feed feed) {
@@ -68,13 +87,17 @@ final class GrantChecks implements Check {
                 new Object[] {id, from, Say.of(most, Say.W)});
     }
 
-    private void darkSwitch(Findings findings, Tree.Feed feed, String why) {
-        String id = scene.tree().id(feed.to());
+    private void darkSwitch(Findings findings, Tree.Feed feed) {
+        Turn turn = turn(feed);
         List<String> below = devicesBelow(feed.to());
-        double need = need(feed);
-        double left = left(feed.from());
-        findings.add(ReviewCode.DARK_SWITCH, Level.FAIL, scene.place(feed.to(), "powered"), need, left, () ->
-                new Object[] {id, why, below.size(), Say.list(below)});
+        Place place = scene.place(feed.to(), "powered");
+        findings.add(ReviewCode.DARK_SWITCH, Level.FAIL, place, turn.need(), turn.left(), () -> {
+            Object[] parts = turn.parts();
+            // of the turn only the watts are told: what hangs below matters more
+            return new Object[] {
+                parts[0], parts[1], parts[2], below.size(), Say.list(below), parts[5], parts[6], parts[7], parts[8]
+            };
+        });
     }
 
     private List<String> devicesBelow(Spot node) {
@@ -90,27 +113,19 @@ final class GrantChecks implements Check {
         return found;
     }
 
-    private String rule(Spot node) {
-        return scene.calc().value(node.table(), node.place(), "grants_by").words();
-    }
-
-    private double left(Spot node) {
-        double available = scene.of(node.table(), "available").at(node.place());
-        return Math.max(0, available - scene.of(node.table(), "granted").at(node.place()));
-    }
-
-    /** Watts that must be reserved; not a number where it goes by what was declared, which this corner may not show. */
+    /** Watts that must be reserved for it at its feeder's port. */
     private double need(Tree.Feed feed) {
         Spot from = feed.from();
-        Figures by = scene.of(from.table(), "grants_by");
+        String by = scene.words(from.table(), from.place(), "grants_by");
         double granted =
                 scene.of(feed.to().table(), "class_granted").at(feed.to().place());
-        boolean byClass = by.at(from.place()) == 0 && !Double.isNaN(granted);
-        if (byClass) {
-            double factor = scene.of(from.table(), "grant_factor").at(from.place());
-            return farwatt.standard.PowerClass.of((int) granted).portWatts() * factor;
+        if (by.equals("measured") || Double.isNaN(granted)) {
+            return scene.of(Table.RUNS, "sent").at(feed.run());
         }
-        boolean measured = by.at(from.place()) == 2 || Double.isNaN(granted);
-        return measured ? scene.of(Table.RUNS, "sent").at(feed.run()) : Double.NaN;
+        if (by.equals("declared")) {
+            return scene.sentIn(Corner.MOST)[feed.run()];
+        }
+        double factor = scene.of(from.table(), "grant_factor").at(from.place());
+        return PowerClass.of((int) granted).portWatts() * factor;
     }
 }

@@ -10,6 +10,8 @@ enum Phrase implements Code {
     ROW_ONE,
     ROW_MANY,
     PORT_OF,
+    WAVE,
+    ZONES_BY_CORNER,
     BOUND_RIGHT,
     BOUND_PORT,
     BOUND_BUDGET,
@@ -37,7 +39,9 @@ enum Phrase implements Code {
     VERDICT_WARNINGS,
     VERDICT_SET_ASIDE,
     CAUTION_EXTRA_LOW,
-    CAUTION_HEAT;
+    CAUTION_HEAT,
+    CAUTION_PASSIVE,
+    CAUTION_OUTSIDE;
 
     @Override
     public String room() {

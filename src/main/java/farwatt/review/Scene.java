@@ -8,6 +8,7 @@ import farwatt.plan.Plan.Spot;
 import farwatt.plan.Table;
 import farwatt.report.Place;
 import farwatt.standard.PowerClass;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ final class Scene {
     private final Calculation calc;
     private final Tree tree;
     private final Map<String, Integer> constants = new HashMap<>();
+    private final Map<Corner, double[]> sent = new EnumMap<>(Corner.class);
     private final Figures practice;
 
     Scene(Calculation calc) {
@@ -86,6 +88,28 @@ final class Scene {
 
     boolean inUse(Table table, int place) {
         return of(table, "in_use").at(place) != 0;
+    }
+
+    /** Watts sent into each run in a corner; goes back to the corner looked at. */
+    double[] sentIn(Corner corner) {
+        double[] found = sent.get(corner);
+        if (found == null) {
+            Corner before = calc.corner();
+            calc.look(corner);
+            found = new double[rows(Table.RUNS)];
+            Figures now = of(Table.RUNS, "sent");
+            for (int run = 0; run < found.length; run++) {
+                found[run] = now.at(run);
+            }
+            calc.look(before);
+            sent.put(corner, found);
+        }
+        return found;
+    }
+
+    /** The word in a cell of a choice, the text of a text. */
+    String words(Table table, int place, String name) {
+        return calc.value(table, place, name).words();
     }
 
     /** True where a person filled the cell in. */

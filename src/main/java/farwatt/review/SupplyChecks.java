@@ -29,6 +29,7 @@ final class SupplyChecks implements Check {
                     continue;
                 }
                 Spot node = new Spot(table, place);
+                label(findings, node, can);
                 if (Near.over(asked, can)) {
                     if (!isSaidByPort(node, can)) {
                         overload(findings, node, asked, can, Bound.of(bound.at(place)));
@@ -48,6 +49,23 @@ final class SupplyChecks implements Check {
         int run = scene.tree().below(node).get(0).run();
         double most = PortChecks.limit(scene, node, run);
         return !Double.isNaN(most) && Near.reaches(available, most);
+    }
+
+    /** The budget on a switch's label against what its uplink can ever bring. */
+    private void label(Findings findings, Spot node, double can) {
+        if (node.table() != Table.SWITCHES || !scene.typed(node.table(), node.place(), "budget")) {
+            return;
+        }
+        double guard = scene.of(Table.SWITCHES, "guard").at(node.place());
+        double budget = scene.of(Table.SWITCHES, "budget").at(node.place());
+        Bound bound = Bound.of(scene.of(Table.SWITCHES, "bound_by").at(node.place()));
+        if (bound != Bound.BUDGET && Near.over(budget * (1 - guard), can)) {
+            String id = scene.tree().id(node);
+            findings.add(ReviewCode.LABEL, Level.NOTE, scene.place(node, "budget"), can, budget, () -> {
+                String[] watts = Say.apart(budget, can, Say.W);
+                return new Object[] {id, watts[0], watts[1], bound.called()};
+            });
+        }
     }
 
     private void overload(Findings findings, Spot node, double asked, double can, Bound bound) {

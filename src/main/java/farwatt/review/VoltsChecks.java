@@ -4,6 +4,7 @@ import farwatt.engine.Figures;
 import farwatt.plan.Plan.Spot;
 import farwatt.plan.Table;
 import farwatt.report.Level;
+import farwatt.report.Place;
 
 /** Whether devices and switches get the volts they need. */
 final class VoltsChecks implements Check {
@@ -17,6 +18,22 @@ final class VoltsChecks implements Check {
     public void look(Findings findings) {
         floors(findings, Table.SWITCHES, "volts_in", ReviewCode.FLOOR_SWITCH);
         floors(findings, Table.DEVICES, "volts", ReviewCode.FLOOR);
+        cliffs(findings);
+    }
+
+    /** Near the most that can arrive at all, a little more load or heat lets the volts collapse. */
+    private void cliffs(Findings findings) {
+        Figures share = scene.of(Table.RUNS, "cliff_share");
+        double limit = scene.limit("cliff_near");
+        for (Tree.Feed feed : scene.tree().feeds()) {
+            double has = share.at(feed.run());
+            if (Near.reaches(has, limit)) {
+                String id = scene.id(Table.RUNS, feed.run());
+                Place place = scene.place(Table.RUNS, feed.run(), "cliff_share");
+                findings.add(ReviewCode.CLIFF, Level.WARN, place, has, limit, () ->
+                        new Object[] {id, Say.of(has, Say.SHARE)});
+            }
+        }
     }
 
     private void floors(Findings findings, Table table, String name, ReviewCode code) {

@@ -32,19 +32,18 @@ public record Drop(Change.Batch change, List<Place> alsoGone, List<Place> stillR
 
     /** What dropping the row at a place does. Of two rows with the same id, dropping one leaves the runs alone. */
     public static Drop of(Plan plan, Table table, int place, Wording wording) {
-        Row row = plan.rows(table).at(place);
-        List<Change> changes = new ArrayList<>();
+        String id = plan.rows(table).at(place).id();
+        Change.Batch change = change(plan, table, place);
         List<Place> alsoGone = new ArrayList<>();
-        changes.add(new Change.DropRow(table, place, row.id()));
-        boolean last = isLast(plan, table, row.id());
-        if (isNode(table) && last) {
-            dropRuns(plan.rows(Table.RUNS), row.id(), changes, alsoGone);
+        for (Change each : change.changes().subList(1, change.changes().size())) {
+            if (each instanceof Change.DropRow run) {
+                alsoGone.add(0, Place.row(Table.RUNS.key(), run.id()));
+            }
         }
-        Change.Batch change = new Change.Batch(Messages.text(CatalogueCode.EDIT_DROP, row.id()), changes);
         Set<Place> refer = new LinkedHashSet<>();
-        if (last) {
+        if (isLast(plan, table, id)) {
             Plan after = Edit.apply(plan, change).plan();
-            refer.addAll(mentions(plan, after, wording, new Renaming(table, row.id(), row.id() + " 2")));
+            refer.addAll(mentions(plan, after, wording, new Renaming(table, id, id + " 2")));
             for (Place run : alsoGone) {
                 refer.addAll(mentions(plan, after, wording, new Renaming(Table.RUNS, run.row(), run.row() + " 2")));
             }
@@ -52,17 +51,27 @@ public record Drop(Change.Batch change, List<Place> alsoGone, List<Place> stillR
         return new Drop(change, alsoGone, List.copyOf(refer));
     }
 
+    /** The change alone, without looking for what still refers. */
+    public static Change.Batch change(Plan plan, Table table, int place) {
+        String id = plan.rows(table).at(place).id();
+        List<Change> changes = new ArrayList<>();
+        changes.add(new Change.DropRow(table, place, id));
+        if (isNode(table) && isLast(plan, table, id)) {
+            dropRuns(plan.rows(Table.RUNS), id, changes);
+        }
+        return new Change.Batch(Messages.text(CatalogueCode.EDIT_DROP, id), changes);
+    }
+
     private static boolean isNode(Table table) {
         return table == Table.SOURCES || table == Table.SWITCHES || table == Table.DEVICES;
     }
 
     /** Last places first, so that each place still holds when its turn comes. */
-    private static void dropRuns(Rows runs, String node, List<Change> changes, List<Place> gone) {
+    private static void dropRuns(Rows runs, String node, List<Change> changes) {
         for (int i = runs.size() - 1; i >= 0; i--) {
             Row run = runs.at(i);
             if (same(run.text("from"), node) || same(run.text("to"), node)) {
                 changes.add(new Change.DropRow(Table.RUNS, i, run.id()));
-                gone.add(0, Place.row(Table.RUNS.key(), run.id()));
             }
         }
     }

@@ -124,8 +124,10 @@ final class References {
                 .orElse(set.to());
     }
 
+    /** True for a value or a constant: an expression, where a setting of the plan goes by its column. */
     private boolean isValue(StepPath path) {
-        return Catalogue.find(Table.PLAN, path.name()).isEmpty();
+        return plan.rows(Table.VALUES).place(path.name()) >= 0
+                || Catalogue.find(Table.PLAN, path.name()).isEmpty();
     }
 
     /** The table of the row that a path names: on the site, or added by a scenario. */

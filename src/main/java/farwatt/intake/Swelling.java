@@ -1,0 +1,24 @@
+package farwatt.intake;
+
+import java.io.IOException;
+import org.apache.poi.util.RecordFormatException;
+
+/** Tells the library's alarm at parts that unpack to too much from damage. */
+final class Swelling {
+    private static final int DEEPEST = 20;
+
+    private Swelling() {}
+
+    static boolean isCause(Throwable thrown) {
+        Throwable cause = thrown;
+        for (int depth = 0; cause != null && depth < DEEPEST; depth++) {
+            String text = cause.getMessage() == null ? "" : cause.getMessage();
+            boolean alarm = cause instanceof IOException || cause instanceof RecordFormatException;
+            if (alarm && (text.contains("Zip bomb") || text.contains("MAX_ENTRY_SIZE") || text.contains("ratio"))) {
+                return true;
+            }
+            cause = cause.getCause();
+        }
+        return false;
+    }
+}

@@ -1,0 +1,132 @@
+package farwatt.intake;
+
+import farwatt.report.Cancel;
+import farwatt.report.Refusal;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.util.XMLHelper;
+import org.apache.poi.xssf.eventusermodel.XSSFReader;
+
+/** Reads the sheets of an OOXML workbook, each from front to back, so that large ones fit. */
+final class Xlsx {
+    private static final long MOST_CELLS = 5_000_000;
+    private static final String RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+
+    private record Named(String name, String relation, Sheet.Shown shown) {}
+
+    private final OPCPackage files;
+    private final Cancel cancel;
+    private final List<Named> named = new ArrayList<>();
+    private NumberCells.Base base = NumberCells.Base.B1900;
+
+    Xlsx(OPCPackage files, Cancel cancel) {
+        this.files = files;
+        this.cancel = cancel;
+    }
+
+    /** All sheets in the workbook's order. */
+    List<Sheet> sheets() throws IOException, Refusal {
+        try {
+            XSSFReader reader = new XSSFReader(files);
+            try (InputStream in = reader.getWorkbookData()) {
+                workbook(xml(in));
+            }
+            return sheets(reader);
+        } catch (XlsxSheet.TooMany tooMany) {
+            throw Refusal.of(IntakeSays.TOO_MANY_CELLS, MOST_CELLS / 1_000_000);
+        } catch (OpenXML4JException | XMLStreamException broken) {
+            throw Refusal.of(IntakeSays.DAMAGED);
+        }
+    }
+
+    private List<Sheet> sheets(XSSFReader reader)
+            throws IOException, OpenXML4JException, XMLStreamException, XlsxSheet.TooMany {
+        NumberCells numbers = new NumberCells(base);
+        XlsxStyles styles = new XlsxStyles();
+        try (InputStream in = reader.getStylesData()) {
+            if (in != null) {
+                styles.read(xml(in));
+            }
+        }
+        Strings strings = new Strings();
+        try (InputStream in = reader.getSharedStringsData()) {
+            if (in != null) {
+                strings.read(xml(in));
+            }
+        }
+        List<SheetRows> read = new ArrayList<>();
+        List<Map<XlsxSheet.Open, String>> open = new ArrayList<>();
+        long left = MOST_CELLS;
+        for (Named one : named) {
+            try (InputStream in = reader.getSheet(one.relation())) {
+                XlsxSheet sheet = new XlsxSheet(xml(in), strings, styles, numbers, cancel);
+                sheet.read(left);
+                left -= sheet.rows().size();
+                read.add(sheet.rows());
+                open.add(sheet.open());
+            }
+        }
+        if (open.stream().anyMatch(some -> !some.isEmpty())) {
+            boolean small = MOST_CELLS - left <= Formulas.MOST_CELLS;
+            Formulas.workOut(
+                    files,
+                    small ? open : List.of(),
+                    read,
+                    named.stream().map(Named::name).toList(),
+                    numbers);
+        }
+        List<Sheet> sheets = new ArrayList<>();
+        for (int i = 0; i < named.size(); i++) {
+            sheets.add(read.get(i).sheet(named.get(i).name(), named.get(i).shown()));
+        }
+        return sheets;
+    }
+
+    private void workbook(XMLStreamReader xml) throws XMLStreamException {
+        while (xml.hasNext()) {
+            if (xml.next() != XMLStreamConstants.START_ELEMENT) {
+                continue;
+            }
+            if (xml.getLocalName().equals("workbookPr")) {
+                String early = xml.getAttributeValue(null, "date1904");
+                boolean yes = "1".equals(early) || "true".equals(early);
+                base = yes ? NumberCells.Base.B1904 : NumberCells.Base.B1900;
+            } else if (xml.getLocalName().equals("sheet")) {
+                String relation = xml.getAttributeValue(RELATIONS, "id");
+                if (relation != null && isSheet(relation)) {
+                    named.add(new Named(xml.getAttributeValue(null, "name"), relation, shown(xml)));
+                }
+            }
+        }
+    }
+
+    /** Charts on sheets of their own are no sheets of cells. */
+    private boolean isSheet(String relation) {
+        return files.getPartsByName(java.util.regex.Pattern.compile("/xl/workbook.*\\.xml")).stream()
+                .map(part -> part.getRelationship(relation))
+                .anyMatch(found -> found != null && found.getRelationshipType().endsWith("/worksheet"));
+    }
+
+    private static Sheet.Shown shown(XMLStreamReader xml) {
+        String state = xml.getAttributeValue(null, "state");
+        if ("hidden".equals(state)) {
+            return Sheet.Shown.HIDDEN;
+        }
+        return "veryHidden".equals(state) ? Sheet.Shown.VERY_HIDDEN : Sheet.Shown.VISIBLE;
+    }
+
+    private static XMLStreamReader xml(InputStream in) throws XMLStreamException {
+        XMLInputFactory factory = XMLHelper.newXMLInputFactory();
+        factory.setProperty(XMLInputFactory.IS_COALESCING, true);
+        return factory.createXMLStreamReader(in);
+    }
+}
