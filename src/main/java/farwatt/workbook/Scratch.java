@@ -23,9 +23,14 @@ final class Scratch implements TempFileCreationStrategy, AutoCloseable {
     }
 
     static Scratch open() throws IOException {
-        Scratch scratch = new Scratch(Files.createTempDirectory("farwatt"));
+        Scratch scratch = new Scratch(Files.createTempDirectory(prefix()));
         TempFile.setThreadLocalTempFileCreationStrategy(scratch);
         return scratch;
+    }
+
+    /** Folders of a process that was killed can be told from those of one that works. */
+    static String prefix() {
+        return "farwatt-" + ProcessHandle.current().pid() + "-";
     }
 
     @Override

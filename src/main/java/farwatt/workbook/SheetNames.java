@@ -44,7 +44,8 @@ final class SheetNames {
     private static String allowed(String wanted) {
         StringBuilder out = new StringBuilder();
         wanted.codePoints().forEach(c -> {
-            boolean strange = FORBIDDEN.indexOf(c) >= 0 || Character.isISOControl(c) || c >= 0xFFFE || isHalf(c);
+            boolean strange =
+                    FORBIDDEN.indexOf(c) >= 0 || Character.isISOControl(c) || c == 0xFFFE || c == 0xFFFF || isHalf(c);
             out.appendCodePoint(strange ? '-' : c);
         });
         String name = cut(trimmed(out.toString()), LONGEST);

@@ -101,6 +101,27 @@ final class Landing {
         return plan;
     }
 
+    /** The landing with a heater on the mast that no cable carries. */
+    static Plan overloaded() {
+        Plan plan = plan();
+        farwatt.plan.Rows devices = plan.rows(Table.DEVICES);
+        int mast = devices.place("mast radio");
+        return plan.with(Table.DEVICES, devices.with(mast, devices.at(mast).with("draw", "900 W")));
+    }
+
+    static Handover on(Paper paper) {
+        Handover base = handover(plan());
+        return new Handover(
+                base.calc(),
+                base.review(),
+                base.scenario(),
+                base.version(),
+                base.planFingerprint(),
+                base.date(),
+                paper,
+                base.more());
+    }
+
     static Review review() {
         Map<Corner, CornerVerdict> corners = new EnumMap<>(Corner.class);
         corners.put(Corner.TYPICAL, new CornerVerdict(true, 0.21, 10.4));
