@@ -12,8 +12,7 @@ import java.util.Map;
 final class ReferencePage {
     private static final List<String> ROOMS =
             List.of("catalogue", "language", "file", "document", "engine", "review", "intake", "workbook", "command");
-    private static final String HEAD =
-            """
+    private static final String HEAD = """
             # Names and sentences
 
             Made from the catalogue and the message catalogue by `java -jar target/farwatt.jar names --page`; a test
@@ -38,7 +37,11 @@ final class ReferencePage {
         page.append("| code | sentence |\n|---|---|\n");
         for (String room : ROOMS) {
             for (Map.Entry<String, String> entry : Messages.all(room).entrySet()) {
-                page.append("| ").append(entry.getKey()).append(" | ").append(cell(entry.getValue())).append(" |\n");
+                page.append("| ")
+                        .append(entry.getKey())
+                        .append(" | ")
+                        .append(cell(entry.getValue()))
+                        .append(" |\n");
             }
         }
         return page.toString();
@@ -67,7 +70,8 @@ final class ReferencePage {
             return String.join(", ", choice.words());
         }
         if (kind instanceof Kind.RowOf row) {
-            return "row of " + String.join(", ", row.tables().stream().map(Table::key).toList());
+            return "row of "
+                    + String.join(", ", row.tables().stream().map(Table::key).toList());
         }
         return kind instanceof Kind.Gauge ? "AWG" : kind instanceof Kind.YesNo ? "yes/no" : "text";
     }

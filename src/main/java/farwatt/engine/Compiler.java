@@ -73,12 +73,7 @@ final class Compiler {
         if (!notices.isEmpty()) {
             return new Result(Optional.empty(), notices);
         }
-<<<<<<< HEAD
         Planned planned = planned(checked, scope, this::lift, place, place.text());
-=======
-        Planned planned =
-                waiting(checked).orElseGet(() -> Language.plan(checked, new PlanScope(names, kind, kind), this::lift));
->>>>>>> intake
         Bound bound = new Bound(text, checked, planned, CellReads.deps(planned.uses()));
         if (!(planned.formula() instanceof Waiting)) {
             ready.put(key, bound);
