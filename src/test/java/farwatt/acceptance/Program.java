@@ -35,7 +35,12 @@ final class Program {
     static Run run(Map<String, String> environment, Path jar, Object... arguments)
             throws IOException, InterruptedException {
         List<String> call = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx1g", "-jar", jar.toString()));
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx1g"));
+        String agent = System.getProperty("farwatt.agent", "");
+        if (agent.startsWith("-javaagent:")) {
+            call.add(agent.strip());
+        }
+        call.addAll(List.of("-jar", jar.toString()));
         for (Object argument : arguments) {
             call.add(argument.toString());
         }
