@@ -48,8 +48,7 @@ final class WorkbookVerb extends PlanVerb {
                 LocalDate.now(ZoneId.systemDefault()),
                 paper,
                 List.of());
-        Workbook.write(target, handover, Progress.SILENT, new Cancel())
-                .forEach(notice -> output.say(notice.line()));
+        Workbook.write(target, handover, Progress.SILENT, new Cancel()).forEach(notice -> output.say(notice.line()));
         output.say(Messages.text(CommandCode.WRITTEN, target));
     }
 }

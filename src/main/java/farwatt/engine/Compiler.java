@@ -97,7 +97,11 @@ final class Compiler {
         Optional<Ref> unknown = Waiting.of(checked);
         if (unknown.isPresent()) {
             double why = faults.raise(
-                    Fault.Kind.UNREADABLE, Place.NONE, EngineCode.UNTYPED, text, unknown.get().name());
+                    Fault.Kind.UNREADABLE,
+                    Place.NONE,
+                    EngineCode.UNTYPED,
+                    text,
+                    unknown.get().name());
             planned = Waiting.on(unknown.get(), checked, planned, why);
         }
         return Optional.of(new Bound(text, checked, planned, CellReads.deps(planned.uses())));

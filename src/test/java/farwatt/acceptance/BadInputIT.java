@@ -118,7 +118,8 @@ class BadInputIT {
             switches.append(i == 0 ? "" : ",").append("{\"id\":\"w").append(i).append("\"}");
             String from = i == 0 ? "s" : "w" + (i - 1);
             runs.append(i == 0 ? "" : ",")
-                    .append("{\"id\":\"r" + i + "\",\"from\":\"" + from + "\",\"to\":\"w" + i + "\",\"length\":\"1 m\"}");
+                    .append("{\"id\":\"r" + i + "\",\"from\":\"" + from + "\",\"to\":\"w" + i
+                            + "\",\"length\":\"1 m\"}");
         }
         Path file = file("{\"farwatt\":1,\"sources\":[{\"id\":\"s\",\"type\":4}],\"switches\":[" + switches
                 + "],\"runs\":[" + runs + "]}");

@@ -50,14 +50,16 @@ class CommandIT {
         assertTrue(json.at("/corners/cold/least_reserve_share").asDouble() > 0.05);
         assertTrue(json.at("/findings").size() >= 2);
         JsonNode finding = json.at("/findings/0");
-        for (String key : new String[] {"code", "level", "corner", "row", "name", "value", "limit", "text", "remedies"}) {
+        for (String key :
+                new String[] {"code", "level", "corner", "row", "name", "value", "limit", "text", "remedies"}) {
             assertTrue(finding.has(key), key + " in " + finding);
         }
     }
 
     @Test
     void solveGivesEveryAnswerInSiAndNullsWithAReason() throws Exception {
-        JsonNode json = JSON.readTree(done("solve", FERRY, "--json", "--corner", "hot").out());
+        JsonNode json =
+                JSON.readTree(done("solve", FERRY, "--json", "--corner", "hot").out());
         assertEquals("hot", json.at("/corner").asText());
         assertEquals("solved", json.at("/status").asText());
         assertEquals(0.95, json.at("/runs/trunk/length").asDouble() / 100, 1e-12);
@@ -66,11 +68,15 @@ class CommandIT {
         for (JsonNode device : json.at("/devices")) {
             balance += device.at("/watts").asDouble();
         }
-        balance += json.at("/switches/gate/received").asDouble() - json.at("/switches/gate/sent").asDouble();
+        balance += json.at("/switches/gate/received").asDouble()
+                - json.at("/switches/gate/sent").asDouble();
         assertEquals(sent, balance, 1e-9 * sent, "watts sent are watts lost, used and kept by the switch");
         assertTrue(json.at("/runs/trunk/seen_loop").isNull());
-        assertTrue(json.at("/why/runs~1trunk~1seen_loop").asText().contains("seen_volts_near"), json.at("/why").toString());
-        JsonNode all = JSON.readTree(done("solve", FERRY, "--json", "--corner", "all").out());
+        assertTrue(
+                json.at("/why/runs~1trunk~1seen_loop").asText().contains("seen_volts_near"),
+                json.at("/why").toString());
+        JsonNode all =
+                JSON.readTree(done("solve", FERRY, "--json", "--corner", "all").out());
         assertEquals(5, all.at("/corners").size());
     }
 
@@ -97,7 +103,8 @@ class CommandIT {
     @Test
     void compareLaysScenariosSideBySideAndMarksWhatDiffers() throws Exception {
         JsonNode json = JSON.readTree(
-                done("compare", FERRY, "winter night", "--json", "--read", "gate.sent", "--read", "trunk.length").out());
+                done("compare", FERRY, "winter night", "--json", "--read", "gate.sent", "--read", "trunk.length")
+                        .out());
         assertEquals("base", json.at("/scenarios/0").asText());
         assertTrue(json.at("/rows/0/differs").asBoolean());
         assertFalse(json.at("/rows/1/differs").asBoolean());
@@ -123,10 +130,11 @@ class CommandIT {
 
     @Test
     void aListBecomesAPlanAndItsFourCountsAddUp() throws Exception {
-        Path plan = Files.copy(
-                Program.scenario("orchard-packing-shed.farwatt.json"), folder.resolve("shed.farwatt.json"));
+        Path plan =
+                Files.copy(Program.scenario("orchard-packing-shed.farwatt.json"), folder.resolve("shed.farwatt.json"));
         Path list = Program.scenario("orchard-devices.csv");
-        JsonNode json = JSON.readTree(done("intake", list, "--json", "--preview").out());
+        JsonNode json =
+                JSON.readTree(done("intake", list, "--json", "--preview").out());
         int sum = json.at("/taken").asInt()
                 + json.at("/changed").asInt()
                 + json.at("/held_back").asInt()
