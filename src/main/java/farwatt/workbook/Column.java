@@ -1,5 +1,7 @@
 package farwatt.workbook;
 
+import java.util.Optional;
+
 /**
  * One column of a table.
  *
@@ -8,8 +10,10 @@ package farwatt.workbook;
  * @param unit as the heading shows it after a comma, "" for none
  * @param band to which group of columns it belongs
  * @param total whether the line under the table adds it up
+ * @param bounds what may be typed into it; empty where nothing is asked
  */
-public record Column(String key, String heading, String unit, Form form, Band band, Total total) {
+public record Column(
+        String key, String heading, String unit, Form form, Band band, Total total, Optional<Bounds> bounds) {
     /** Groups of columns, told apart by a word above them and a tint. */
     public enum Band {
         /** Filled in by a person, or a default in its place. */
@@ -28,20 +32,31 @@ public record Column(String key, String heading, String unit, Form form, Band ba
         SUM
     }
 
+    /** The least and the most that may be typed, in the column's unit. */
+    public record Bounds(double low, double high) {}
+
     public static Column of(String key, String heading, Form form) {
-        return new Column(key, heading, "", form, Band.OTHER, Total.NONE);
+        return new Column(key, heading, "", form, Band.OTHER, Total.NONE, Optional.empty());
     }
 
     public Column in(Band other) {
-        return new Column(key, heading, unit, form, other, total);
+        return new Column(key, heading, unit, form, other, total, bounds);
     }
 
     public Column in(String otherUnit) {
-        return new Column(key, heading, otherUnit, form, band, total);
+        return new Column(key, heading, otherUnit, form, band, total, bounds);
+    }
+
+    public Column as(Form other) {
+        return new Column(key, heading, unit, other, band, total, bounds);
+    }
+
+    public Column within(double low, double high) {
+        return new Column(key, heading, unit, form, band, total, Optional.of(new Bounds(low, high)));
     }
 
     public Column summed() {
-        return new Column(key, heading, unit, form, band, Total.SUM);
+        return new Column(key, heading, unit, form, band, Total.SUM, bounds);
     }
 
     /** Heading and unit: {@code length, m}. */

@@ -22,11 +22,12 @@ final class Figure {
 
     /** The unit as headings show it; a cell with a share says per cent itself. */
     static String unit(Unit unit) {
-        String symbol = unit.symbol();
-        if (symbol.equals("%")) {
-            return "";
-        }
-        return symbol.replace("ohm", "Ω")
+        return unit.symbol().equals("%") ? "" : symbol(unit.symbol());
+    }
+
+    /** A unit's plain spelling as people write it. */
+    static String symbol(String plain) {
+        return plain.replace("ohm", "Ω")
                 .replace("degC", "°C")
                 .replace("degF", "°F")
                 .replace("mm2", "mm²");

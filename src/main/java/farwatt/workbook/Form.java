@@ -22,7 +22,9 @@ public enum Form {
     FREE("General", 14),
     DAY("yyyy-mm-dd", 12),
     /** An empty cell to write a reading in; two decimals. */
-    READING("0.00", 14);
+    READING("0.00", 14),
+    /** The same with three decimals. */
+    READING_FINE("0.000", 14);
 
     private final String code;
     private final int widest;
@@ -45,6 +47,10 @@ public enum Form {
         return !isWrapped() && this != WORD && this != DAY;
     }
 
+    boolean isReading() {
+        return this == READING || this == READING_FINE;
+    }
+
     boolean isWrapped() {
         return this == SENTENCE || this == PARAGRAPH;
     }
@@ -53,7 +59,7 @@ public enum Form {
         return switch (this) {
             case ONE, SHARE -> 1;
             case TWO, READING -> 2;
-            case THREE -> 3;
+            case THREE, READING_FINE -> 3;
             case FOUR -> 4;
             default -> 0;
         };

@@ -134,7 +134,7 @@ final class Look {
     }
 
     private XSSFCellStyle body(Form form, Tone tone) {
-        XSSFCellStyle style = form == Form.READING ? ground(Column.Band.READ) : book.createCellStyle();
+        XSSFCellStyle style = form.isReading() ? ground(Column.Band.READ) : book.createCellStyle();
         style.setFont(font(colourOf(tone), BODY, tone == Tone.BAD ? Kind.BOLD : Kind.USUAL));
         style.setDataFormat(book.createDataFormat().getFormat(form.code()));
         style.setVerticalAlignment(VerticalAlignment.CENTER);

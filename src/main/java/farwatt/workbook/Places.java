@@ -7,7 +7,7 @@ import java.util.Map;
 /**
  * Where everything stands, known before the first cell is written, so that formulas can refer ahead. In a formula
  * {@code {key}} is the cell of a column in the same line, {@code {key:all}} a column's cells in all lines,
- * {@code {#key}} a fact above the table, and {@code {Name!key:all}} or {@code {Name!#key}} the same in the table of
+ * {@code {key@2}} the one in the line counted so from 0, {@code {#key}} a fact above the table, and {@code {Name!key:all}} or {@code {Name!#key}} the same in the table of
  * that name.
  */
 final class Places {
@@ -83,6 +83,11 @@ final class Places {
         String prefix = mark < 0 ? "" : quoted(place.sheet()) + "!";
         if (key.startsWith("#")) {
             return prefix + "$B$" + (place.fact(key.substring(1)) + 1);
+        }
+        int line = key.indexOf('@');
+        if (line >= 0) {
+            int at = place.first() + Integer.parseInt(key.substring(line + 1));
+            return prefix + "$" + letters(place.column(key.substring(0, line))) + "$" + (at + 1);
         }
         if (key.endsWith(":all")) {
             String letters = letters(place.column(key.substring(0, key.length() - ":all".length())));

@@ -1,12 +1,17 @@
 package farwatt.workbook;
 
+import farwatt.quantity.Show;
 import farwatt.report.Place;
 import farwatt.report.Refusal;
 import java.util.List;
 import java.util.function.IntConsumer;
 import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.streaming.SXSSFRow;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 
@@ -185,12 +190,34 @@ final class Press {
         }
     }
 
+    /** What is typed later is looked at by the program that it is typed into. */
+    private void checks() {
+        DataValidationHelper helper = sheet.getDataValidationHelper();
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).bounds().isEmpty() || schedule.lines().size() == 0) {
+                continue;
+            }
+            Column.Bounds bounds = columns.get(i).bounds().get();
+            String low = Show.number(bounds.low(), 6);
+            String high = Show.number(bounds.high(), 6);
+            DataValidation check = helper.createValidation(
+                    helper.createDecimalConstraint(DataValidationConstraint.OperatorType.BETWEEN, low, high),
+                    new CellRangeAddressList(place.first(), place.end() - 1, i, i));
+            String unit = columns.get(i).unit();
+            check.createErrorBox(
+                    columns.get(i).heading(), "Type a number from " + low + " to " + high + " " + unit + ".");
+            check.setShowErrorBox(true);
+            sheet.addValidationData(check);
+        }
+    }
+
     private void finish(int[] wide) {
         int last = Math.max(place.headings(), place.end() - (schedule.isSummed() ? 0 : 1));
         if (schedule.lines().size() > 0) {
             sheet.setAutoFilter(new CellRangeAddress(place.headings(), place.end() - 1, 0, columns.size() - 1));
         }
         sheet.createFreezePane(1, place.first());
+        checks();
         new Pages(book, sheet).table(wide, place, last);
     }
 }

@@ -7,6 +7,7 @@ import farwatt.engine.Calculation;
 import farwatt.engine.Fault;
 import farwatt.engine.Figures;
 import farwatt.engine.Value;
+import farwatt.plan.Plan;
 import farwatt.plan.Row;
 import farwatt.plan.Table;
 import farwatt.quantity.Unit;
@@ -15,6 +16,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -37,7 +39,6 @@ final class SiteTable {
 
     private final Calculation calc;
     private final Table table;
-    private final Feeds feeds;
     private final Set<String> typed = new HashSet<>();
     private final List<Shown> shown = new ArrayList<>();
 
@@ -48,10 +49,9 @@ final class SiteTable {
         }
     }
 
-    SiteTable(Calculation calc, Table table, Feeds feeds) {
+    SiteTable(Calculation calc, Table table) {
         this.calc = calc;
         this.table = table;
-        this.feeds = feeds;
         for (Row row : calc.plan().rows(table)) {
             typed.addAll(row.names());
         }
@@ -163,8 +163,8 @@ final class SiteTable {
         String id = calc.id(table, place);
         entries.add(Entry.words(id));
         if (isFed()) {
-            entries.add(Entry.words(feeds.from(id)));
-            entries.add(Entry.words(feeds.run(id)));
+            entries.add(Entry.words(related(place, "feeder")));
+            entries.add(Entry.words(related(place, "run")));
         }
         Row row = calc.plan().rows(table).at(place);
         shown.forEach(one -> entries.add(entry(one, row, place)));
@@ -174,7 +174,7 @@ final class SiteTable {
     private Entry entry(Shown one, Row row, int place) {
         String key = one.name().key();
         if (one.name().kind() instanceof Kind.RowOf) {
-            return Entry.words(feeds.id(row.text(key)));
+            return row(one.name(), row, place);
         }
         Value value = calc.value(table, place, key);
         Entry entry = Figure.of(value);
@@ -186,6 +186,25 @@ final class SiteTable {
             return entry.in(Tone.QUIET);
         }
         return value.isPresent() ? entry : Entry.words(typedText).in(Tone.BAD);
+    }
+
+    /** The id of the row a cell names; the zone of a run is found where none was typed. */
+    private Entry row(Name name, Row row, int place) {
+        String typedText = row.text(name.key());
+        String found = related(place, name.key());
+        if (found.isEmpty() && table == Table.RUNS && name.key().equals("zone")) {
+            Optional<Plan.Spot> zone = calc.reckonedIn(place, calc.corner());
+            return Entry.words(zone.map(this::id).orElse(typedText)).in(Tone.QUIET);
+        }
+        return found.isEmpty() ? Entry.words(typedText).in(Tone.BAD) : Entry.words(found);
+    }
+
+    private String related(int place, String relation) {
+        return calc.related(table, place, relation).map(this::id).orElse("");
+    }
+
+    private String id(Plan.Spot spot) {
+        return calc.id(spot.table(), spot.place());
     }
 
     private static Entry toned(String key, Entry entry, Value value) {

@@ -1,6 +1,6 @@
 package farwatt.workbook;
 
-/** What the parts of a hand-over are called. */
+/** What the parts of a hand-over are called; formulas find tables by these names. */
 final class Titles {
     static final String SUMMARY = "Summary";
     static final String POWER = "Power at each node";
@@ -8,8 +8,16 @@ final class Titles {
     static final String RUNS = "Runs";
     static final String SOURCES = "Sources";
     static final String SWITCHES = "Switches";
+    static final String ZONES = "Zones";
+    static final String BUNDLES = "Bundles";
+    static final String TYPED = "Values and needs";
     static final String FINDINGS = "Findings";
     static final String CAUTIONS = "Cautions";
+    static final String LABELS = "Cable labels";
+    static final String TEST = "Test sheet";
+    static final String JUDGING = "Judging readings";
+    static final String WHY = "Why the verdict";
+    static final String NAMES = "How figures come about";
 
     private Titles() {}
 }

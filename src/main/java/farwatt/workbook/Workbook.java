@@ -1,7 +1,5 @@
 package farwatt.workbook;
 
-import farwatt.plan.Table;
-import farwatt.quantity.Units;
 import farwatt.report.Cancel;
 import farwatt.report.Level;
 import farwatt.report.Notice;
@@ -38,7 +36,7 @@ public final class Workbook {
     public static List<Notice> write(Path target, Handover content, Progress progress, Cancel cancel) throws Refusal {
         Beside.check(target);
         List<NodePower> power = NodePower.of(content.calc(), content.review());
-        List<Schedule> tables = tables(content, power);
+        List<Schedule> tables = Parts.of(content, power);
         return book(
                 target,
                 tables,
@@ -129,26 +127,5 @@ public final class Workbook {
                             place.schedule().name()));
             before += place.schedule().lines().size();
         }
-    }
-
-    private static List<Schedule> tables(Handover content, List<NodePower> power) {
-        Feeds feeds = new Feeds(content.calc());
-        List<Schedule> all = new ArrayList<>();
-        all.add(PowerTable.of(content.calc(), power));
-        all.add(site(content, feeds, Table.DEVICES, Titles.DEVICES));
-        all.add(site(content, feeds, Table.RUNS, Titles.RUNS));
-        all.add(site(content, feeds, Table.SOURCES, Titles.SOURCES));
-        all.add(site(content, feeds, Table.SWITCHES, Titles.SWITCHES));
-        all.add(FindingTable.findings(
-                content.review(), new Units(content.calc().plan().currency())));
-        all.add(FindingTable.cautions(content.review()));
-        all.addAll(content.more());
-        return all;
-    }
-
-    private static Schedule site(Handover content, Feeds feeds, Table table, String title) {
-        String note = "Quiet figures are defaults. Worked out "
-                + content.calc().corner().phrase() + ".";
-        return new SiteTable(content.calc(), table, feeds).schedule(title, note);
     }
 }

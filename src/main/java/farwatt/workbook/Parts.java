@@ -1,0 +1,48 @@
+package farwatt.workbook;
+
+import farwatt.engine.Calculation;
+import farwatt.plan.Table;
+import farwatt.quantity.Units;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The tables of a hand-over in their order. */
+final class Parts {
+    private Parts() {}
+
+    static List<Schedule> of(Handover content, List<NodePower> power) {
+        Calculation calc = content.calc();
+        Units units = new Units(calc.plan().currency());
+        List<Schedule> all = new ArrayList<>();
+        all.add(PowerTable.of(calc, power));
+        all.add(site(calc, Table.DEVICES, Titles.DEVICES));
+        all.add(site(calc, Table.RUNS, Titles.RUNS));
+        all.add(site(calc, Table.SOURCES, Titles.SOURCES));
+        all.add(site(calc, Table.SWITCHES, Titles.SWITCHES));
+        all.add(site(calc, Table.ZONES, Titles.ZONES));
+        all.add(site(calc, Table.BUNDLES, Titles.BUNDLES));
+        all.add(TypedTable.of(calc));
+        all.add(FindingTable.findings(content.review(), units));
+        all.add(FindingTable.cautions(content.review()));
+        all.add(LabelTable.of(calc));
+        all.add(TestTable.of(calc));
+        all.add(Judging.table(calc));
+        all.add(ReasonTable.why(calc, content.review().verdict()));
+        all.add(ReasonTable.names(units));
+        all.addAll(content.more());
+        all.removeIf(table -> table.lines().size() == 0 && mayGo(table.name()));
+        return all;
+    }
+
+    /** An empty sheet of one of these says nothing; formulas elsewhere look into the others. */
+    private static boolean mayGo(String name) {
+        return List.of(Titles.BUNDLES, Titles.ZONES, Titles.TYPED, Titles.WHY).contains(name);
+    }
+
+    private static Schedule site(Calculation calc, Table table, String title) {
+        String note = table == Table.ZONES || table == Table.BUNDLES
+                ? "Quiet figures are defaults."
+                : "Quiet figures are defaults. Worked out " + calc.corner().phrase() + ".";
+        return new SiteTable(calc, table).schedule(title, note);
+    }
+}
