@@ -127,7 +127,7 @@ final class AnswerWriter {
     /** A figure that is unlimited says so instead. */
     private double finite(double value, int row) {
         if (Double.isInfinite(value)) {
-            return faults.raise(Fault.Kind.NOT_APPLICABLE, topology.place(row), EngineCode.NO_LIMIT, layout.id(row));
+            return faults.lack(Lack.NO_LIMIT, row);
         }
         return value;
     }
@@ -149,8 +149,7 @@ final class AnswerWriter {
             return available;
         }
         if (available == 0) {
-            return faults.raise(
-                    Fault.Kind.ARITHMETIC, topology.place(row), EngineCode.NOTHING_AVAILABLE, layout.id(row));
+            return faults.lack(Lack.NOTHING_AVAILABLE, row);
         }
         return reserve / available;
     }
@@ -208,14 +207,6 @@ final class AnswerWriter {
         run[10].put(place, state.temp[i]);
         run[11].put(place, state.rise[i]);
         double cliff = state.cliffShare[i];
-        run[12].put(
-                place,
-                !Double.isNaN(cliff)
-                        ? cliff
-                        : faults.raise(
-                                Fault.Kind.NOT_APPLICABLE,
-                                topology.place(row),
-                                EngineCode.NO_CLIFF_DIRECT,
-                                layout.id(row)));
+        run[12].put(place, !Double.isNaN(cliff) ? cliff : faults.lack(Lack.NO_CLIFF, row));
     }
 }

@@ -139,7 +139,7 @@ final class Compiler {
 
     private Optional<Ref.Cell> lift(GatherPlan gather) {
         GatherVertex vertex = gathers.computeIfAbsent(gather.key(), key -> {
-            Col out = Columns.single(key);
+            Col out = Columns.single(key, names.layout);
             names.ownType(out, gather.type());
             double nothing = faults.raise(
                     Fault.Kind.ARITHMETIC,
@@ -150,6 +150,6 @@ final class Compiler {
             return new GatherVertex(out, gather, CellReads.gatherDeps(gather), frame, nothing, names.layout.rows());
         });
         Type type = gather.type();
-        return Optional.of(new Ref.Cell(gather.key(), vertex.out(), 0, type));
+        return Optional.of(new Ref.Cell(gather.key(), vertex.out(), vertex.out().base, type));
     }
 }

@@ -33,7 +33,13 @@ final class GivenRules {
         }
         Col limit = col(SOURCES, "port_limit");
         Col ports = col(SOURCES, "ports");
-        add(SOURCES, "budget", place -> limit.v[place] * ports.v[place], "port_limit", "ports");
+        add(
+                SOURCES,
+                "budget",
+                // the first fault wins, whichever way the machine would carry two
+                place -> Double.isNaN(limit.v[place]) ? limit.v[place] : limit.v[place] * ports.v[place],
+                "port_limit",
+                "ports");
         for (Col asked : List.of(col(SWITCHES, "uplink_class"), col(DEVICES, "class"))) {
             rules.put(
                     col(asked.table, "volts_floor"),

@@ -49,9 +49,9 @@ final class Model {
         this.plan = plan;
         this.layout = layout;
         this.used = used;
-        faults = new Faults();
+        faults = new Faults(layout);
         units = new Units(plan.currency());
-        columns = new Columns(layout);
+        columns = new Columns(layout, faults);
         practice = new Practice(layout, columns);
         RowCells rows = new RowCells(layout, plan, notices);
         rows.duplicates();

@@ -87,6 +87,11 @@ final class SourceSide {
         if (lithium || !(most > 0)) {
             return most * HOUR;
         }
+        for (String each : LEAD_RATES) {
+            if (Double.isNaN(practice.value(each))) {
+                return practice.value(each);
+            }
+        }
         double low = 0;
         double high = most;
         for (int i = 0; i < HALVINGS && low < high; i++) {

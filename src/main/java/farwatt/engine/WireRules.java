@@ -118,7 +118,7 @@ final class WireRules {
     double perMetre(int place) {
         double how = basis.v[place];
         double metres = length.v[place];
-        boolean unsaid = Double.isNaN(metres) && faults.of(metres).kind() == Fault.Kind.EMPTY;
+        boolean unsaid = faults.isBlank(length, place);
         if (unsaid && (how == MEASURED || how == PAIR)) {
             return 0;
         }

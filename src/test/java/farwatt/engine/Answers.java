@@ -3,6 +3,7 @@ package farwatt.engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import farwatt.catalogue.Catalogue;
 import farwatt.plan.Plan;
 import farwatt.plan.Table;
 import farwatt.report.Notice;
@@ -42,9 +43,11 @@ record Answers(Calculation calculation) {
         return number(calculation.value(Table.PLAN, 0, name), name);
     }
 
-    /** One of the values a person named, or a need. */
+    /** One of the values a person named, a constant or a need. */
     Value named(Table table, String name) {
-        int place = calculation.plan().rows(table).place(name);
+        int place = table == Table.PRACTICE
+                ? Catalogue.of(table).indexOf(Catalogue.need(table, name))
+                : calculation.plan().rows(table).place(name);
         return calculation.value(table, place, table == Table.NEEDS ? "holds" : "is");
     }
 
