@@ -20,7 +20,7 @@ final class Faults {
     private static final long LACKS = 1L << 50;
     private static final int LACK_AT = 44;
     private static final int NAME_AT = 24;
-    private static final int NAMES = (1 << LACK_AT - NAME_AT) - 1;
+    private static final int NAMES = (1 << (LACK_AT - NAME_AT)) - 1;
     private static final int ROWS = (1 << NAME_AT) - 1;
     private static final Lack[] ALL = Lack.values();
     private static final int ALL_LACKS = 0x3f;

@@ -111,7 +111,14 @@ final class Checker implements Expr.Visitor<Type, Meaning> {
             Optional<Expr> mended = withUnit(expr, unit);
             String typed = Language.print(expr);
             String instead = mended.map(Language::print).orElse(typed);
-            problems().instead(expr.span(), ProblemCode.UNIT_MISSING, instead, Say.quoted(typed), wantedText, Say.quoted(instead));
+            problems()
+                    .instead(
+                            expr.span(),
+                            ProblemCode.UNIT_MISSING,
+                            instead,
+                            Say.quoted(typed),
+                            wantedText,
+                            Say.quoted(instead));
             return;
         }
         boolean scale = (isDifference(found) && wanted == Type.Plain.TEMPERATURE)

@@ -86,7 +86,8 @@ final class Printer implements Expr.Visitor<Level, StringBuilder> {
         boolean opened = open(Level.UNARY, least);
         out.append('-');
         // -5 degC is one literal: the minus of something that starts with 5 degC keeps its distance
-        boolean apart = temperatureInFront(e.of()).filter(number -> !isSigned(number)).isPresent();
+        boolean apart =
+                temperatureInFront(e.of()).filter(number -> !isSigned(number)).isPresent();
         apart(e.of(), Level.UNARY, apart);
         return close(opened);
     }
@@ -109,7 +110,8 @@ final class Printer implements Expr.Visitor<Level, StringBuilder> {
         if (first instanceof Expr.Path path) {
             first = path.root();
         }
-        return first instanceof Expr.Quantity quantity && quantity.typed().unit().isAbsoluteTemperature()
+        return first instanceof Expr.Quantity quantity
+                        && quantity.typed().unit().isAbsoluteTemperature()
                 ? Optional.of(quantity.typed().number())
                 : Optional.empty();
     }
@@ -193,7 +195,10 @@ final class Printer implements Expr.Visitor<Level, StringBuilder> {
         rows.base().ifPresent(base -> {
             out.append(' ').append(rows.reach().word()).append(' ');
             // a sign of its own is read only where a minus may stand
-            apart(base, Level.PATH, temperatureInFront(base).filter(Printer::isSigned).isPresent());
+            apart(
+                    base,
+                    Level.PATH,
+                    temperatureInFront(base).filter(Printer::isSigned).isPresent());
         });
         rows.where().ifPresent(where -> {
             out.append(" where ");

@@ -39,14 +39,32 @@ class DepthTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"(", "-", "- ", "not (", "2 ^ ", "if ", "abs(", "min(1, ", "total(", "count(devices on (", "((",
-                "if yes then ", "if (", "count(devices where ", "not ", "x.", "1 + (", "yes and ("})
+            strings = {
+                "(",
+                "-",
+                "- ",
+                "not (",
+                "2 ^ ",
+                "if ",
+                "abs(",
+                "min(1, ",
+                "total(",
+                "count(devices on (",
+                "((",
+                "if yes then ",
+                "if (",
+                "count(devices where ",
+                "not ",
+                "x.",
+                "1 + (",
+                "yes and ("
+            })
     void whatIsNestedTooDeeplyGetsASentence(String opening) {
         String text = opening.repeat(Parser.LONGEST / opening.length() - 1) + "1";
         List<Problem> problems = onSmallStack(() -> check(text)).problems();
         assertTrue(!problems.isEmpty() && problems.size() <= Problems.MOST, opening);
-        Completion completion = onSmallStack(() -> Language.complete(
-                text, text.length(), new Site().at("-"), Wanted.ANY, Decimal.POINT));
+        Completion completion = onSmallStack(
+                () -> Language.complete(text, text.length(), new Site().at("-"), Wanted.ANY, Decimal.POINT));
         assertTrue(completion.offers().size() <= 200);
     }
 
@@ -72,7 +90,8 @@ class DepthTest {
 
     @Test
     void tooDeepIsSaidOnceAndAtThePlace() {
-        List<Problem> problems = check("(".repeat(10_000) + "1" + ")".repeat(9_999)).problems();
+        List<Problem> problems =
+                check("(".repeat(10_000) + "1" + ")".repeat(9_999)).problems();
         assertEquals(1, problems.size());
         assertEquals(ProblemCode.TOO_DEEP, problems.get(0).code());
         assertEquals(Parser.DEEPEST, problems.get(0).span().from());
@@ -91,7 +110,9 @@ class DepthTest {
         String text = term.repeat(Parser.LONGEST / term.length() - 1) + "1";
         double value = onSmallStack(() -> {
             Site site = new Site();
-            return Language.plan(check(text), site.at("-"), Hoist.NONE).formula().value(new Frame(site));
+            return Language.plan(check(text), site.at("-"), Hoist.NONE)
+                    .formula()
+                    .value(new Frame(site));
         });
         int terms = Parser.LONGEST / term.length() - 1;
         double expected = Stream.of("1 + ", "1+").anyMatch(term::equals) ? terms + 1 : value;
@@ -104,7 +125,9 @@ class DepthTest {
         String text = part.repeat(Parser.LONGEST / part.length() - 1) + "yes";
         double value = onSmallStack(() -> {
             Site site = new Site();
-            return Language.plan(check(text), site.at("-"), Hoist.NONE).formula().value(new Frame(site));
+            return Language.plan(check(text), site.at("-"), Hoist.NONE)
+                    .formula()
+                    .value(new Frame(site));
         });
         assertEquals(1, value);
     }
@@ -114,7 +137,9 @@ class DepthTest {
         String text = "if no then 1 else ".repeat(1_000) + "2";
         double value = onSmallStack(() -> {
             Site site = new Site();
-            return Language.plan(check(text), site.at("-"), Hoist.NONE).formula().value(new Frame(site));
+            return Language.plan(check(text), site.at("-"), Hoist.NONE)
+                    .formula()
+                    .value(new Frame(site));
         });
         assertEquals(2, value);
     }
@@ -124,7 +149,9 @@ class DepthTest {
         String text = "'cam 1'" + ".feeder".repeat(2_000) + ".sent";
         double value = onSmallStack(() -> {
             Site site = new Site();
-            return Language.plan(check(text), site.at("-"), Hoist.NONE).formula().value(new Frame(site));
+            return Language.plan(check(text), site.at("-"), Hoist.NONE)
+                    .formula()
+                    .value(new Frame(site));
         });
         assertTrue(Double.isNaN(value));
     }

@@ -21,8 +21,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class MessagesTest {
     private static Stream<Code> codes() {
-        List<Code[]> all = List.of(
-                ProblemCode.values(), FaultKind.values(), Phrase.values(), Keyword.values(), Function.values());
+        List<Code[]> all =
+                List.of(ProblemCode.values(), FaultKind.values(), Phrase.values(), Keyword.values(), Function.values());
         return all.stream().flatMap(Stream::of);
     }
 

@@ -14,7 +14,8 @@ class NearTest {
     @ParameterizedTest
     @CsvSource({
         "drwa,draw", "drw,draw", "Draw,draw", "draww,draw", "lod,load", "reserveshare,reserve_share", "resrve,reserve",
-        "reserve share,reserve_share", "cam1,cam 1", "lenght,length", "lngth,length", "k,K", "cam,cam 1", "res,reserve_share",
+        "reserve share,reserve_share", "cam1,cam 1", "lenght,length", "lngth,length", "k,K", "cam,cam 1",
+                "res,reserve_share",
         "x,", "xyz,", "d,", "re,", "loss_share_of_all_the_runs,"
     })
     void findsTheNearestNameOrNone(String typed, String expected) {

@@ -82,10 +82,12 @@ class PlanTest {
 
     @Test
     void aGatherKeepsWhatItReadsToItself() {
-        Uses uses = plan("gate", "own_draw + total(draw * this.efficiency of devices on this where powered)", Hoist.NONE)
+        Uses uses = plan(
+                        "gate", "own_draw + total(draw * this.efficiency of devices on this where powered)", Hoist.NONE)
                 .uses();
         assertEquals("HERE/own_draw", reads(uses));
-        assertEquals(List.of("HERE", "SELF"), uses.ways().stream().map(this::way).toList());
+        assertEquals(
+                List.of("HERE", "SELF"), uses.ways().stream().map(this::way).toList());
         GatherPlan gather = uses.gathers().get(0);
         assertEquals(Reach.ON, gather.reach());
         assertEquals(List.of("SELF"), gather.baseWays().stream().map(this::way).toList());
@@ -103,9 +105,7 @@ class PlanTest {
         assertEquals("HERE/load", reads(outer.uses().gathers().get(0).uses()));
         assertEquals(
                 List.of("HERE>feeder"),
-                outer.uses().gathers().get(0).baseWays().stream()
-                        .map(this::way)
-                        .toList());
+                outer.uses().gathers().get(0).baseWays().stream().map(this::way).toList());
         assertTrue(outer.standsAlone());
     }
 
@@ -156,19 +156,44 @@ class PlanTest {
 
     /** Faults reach the host exactly as they were raised, whatever stands around them. */
     @ParameterizedTest
-    @ValueSource(strings = {
-        "broken", "-broken", "broken + 1 W", "1 W - broken", "broken * 2", "2 * broken", "broken / 1 W", "1 W / broken",
-        "1 W + 2 W + broken + 3 W", "2 * 3 * broken * 4", "abs(broken)", "min(1 W, broken)", "max(broken, 1 W)",
-        "round(broken, 1 W)", "up(1 W, broken)", "broken > 1 W", "1 W < broken", "not (broken > 1 W)",
-        "yes and broken > 1 W", "no or broken > 1 W", "if broken > 1 W then 1 else 2", "if yes then broken else 1 W",
-        "total(broken of devices)", "mean(broken of devices)", "least(broken of devices)", "count(devices where broken > 1 W)",
-        "every(broken > 1 W of devices)", "some(broken > 1 W of devices)", "sqrt(broken / 1 W)", "(broken / 1 W) ^ 2",
-        "2 ^ (broken / 1 W)", "broken is 1 W"
-    })
+    @ValueSource(
+            strings = {
+                "broken",
+                "-broken",
+                "broken + 1 W",
+                "1 W - broken",
+                "broken * 2",
+                "2 * broken",
+                "broken / 1 W",
+                "1 W / broken",
+                "1 W + 2 W + broken + 3 W",
+                "2 * 3 * broken * 4",
+                "abs(broken)",
+                "min(1 W, broken)",
+                "max(broken, 1 W)",
+                "round(broken, 1 W)",
+                "up(1 W, broken)",
+                "broken > 1 W",
+                "1 W < broken",
+                "not (broken > 1 W)",
+                "yes and broken > 1 W",
+                "no or broken > 1 W",
+                "if broken > 1 W then 1 else 2",
+                "if yes then broken else 1 W",
+                "total(broken of devices)",
+                "mean(broken of devices)",
+                "least(broken of devices)",
+                "count(devices where broken > 1 W)",
+                "every(broken > 1 W of devices)",
+                "some(broken > 1 W of devices)",
+                "sqrt(broken / 1 W)",
+                "(broken / 1 W) ^ 2",
+                "2 ^ (broken / 1 W)",
+                "broken is 1 W"
+            })
     void faultsAreHandedOnUntouched(String text) {
         double value = plan("-", text, Hoist.NONE).formula().value(new Frame(site).at(-1));
-        assertEquals(
-                Double.doubleToRawLongBits(Site.nan(7)), Double.doubleToRawLongBits(value), text);
+        assertEquals(Double.doubleToRawLongBits(Site.nan(7)), Double.doubleToRawLongBits(value), text);
         assertEquals(List.of(), site.raised);
     }
 

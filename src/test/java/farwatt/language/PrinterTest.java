@@ -41,8 +41,7 @@ class PrinterTest {
                 String fewer = without(text, open);
                 if (!fewer.equals(text)) {
                     Parsed parsed = Language.parse(fewer, Site.UNITS, Decimal.POINT);
-                    boolean same = parsed.problems().isEmpty()
-                            && Tree.of(expr).equals(Tree.of(parsed.expr()));
+                    boolean same = parsed.problems().isEmpty() && Tree.of(expr).equals(Tree.of(parsed.expr()));
                     assertEquals(false, same, "seed " + seed + ": " + text + " could be " + fewer);
                 }
             }

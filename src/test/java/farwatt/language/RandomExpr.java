@@ -34,8 +34,7 @@ final class RandomExpr {
         return switch (random.nextInt(12)) {
             case 0 -> leaf();
             case 1, 2, 3 -> chain(depth);
-            case 4 -> new Expr.Compare(
-                    SPAN, any(depth - 1), Comparison.values()[random.nextInt(6)], any(depth - 1));
+            case 4 -> new Expr.Compare(SPAN, any(depth - 1), Comparison.values()[random.nextInt(6)], any(depth - 1));
             case 5 -> new Expr.Negative(SPAN, any(depth - 1));
             case 6 -> new Expr.Not(SPAN, any(depth - 1));
             case 7 -> new Expr.Power(SPAN, any(depth - 1), any(depth - 1));
@@ -51,8 +50,11 @@ final class RandomExpr {
             case 0, 1 -> quantity();
             case 2 -> new Expr.Text(SPAN, one(TEXTS));
             case 3 -> new Expr.Row(SPAN, one(TEXTS));
-            case 4 -> new Expr.Word(
-                    SPAN, List.of(Keyword.YES, Keyword.NO, Keyword.THIS, Keyword.PLAN).get(random.nextInt(4)));
+            case 4 ->
+                new Expr.Word(
+                        SPAN,
+                        List.of(Keyword.YES, Keyword.NO, Keyword.THIS, Keyword.PLAN)
+                                .get(random.nextInt(4)));
             default -> new Expr.Name(SPAN, one(NAMES));
         };
     }
