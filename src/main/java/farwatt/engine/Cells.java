@@ -42,7 +42,9 @@ final class Cells implements CellVertex.Evaluator {
     }
 
     Place place(Col col, int place) {
-        return layout.place(col.base + place, col.key());
+        int row = col.base + place;
+        // a gather that many read stands in no row
+        return row < layout.rows() ? layout.place(row, col.key()) : new Place("", "", col.key());
     }
 
     private double raise(FaultKind kind, Span span) {

@@ -36,8 +36,10 @@ final class GivenRules {
         add(
                 SOURCES,
                 "budget",
-                // the first fault wins, whichever way the machine would carry two
-                place -> Double.isNaN(limit.v[place]) ? limit.v[place] : limit.v[place] * ports.v[place],
+                // without a port limit there is no budget; else the first fault wins, whichever way two would be carried
+                place -> faults.isBlank(limit, place)
+                        ? Double.NaN
+                        : Double.isNaN(limit.v[place]) ? limit.v[place] : limit.v[place] * ports.v[place],
                 "port_limit",
                 "ports");
         for (Col asked : List.of(col(SWITCHES, "uplink_class"), col(DEVICES, "class"))) {
