@@ -3,6 +3,7 @@ package farwatt.engine;
 import farwatt.circuit.FlatNetwork;
 import farwatt.circuit.FlatState;
 import farwatt.circuit.Grants;
+import farwatt.circuit.Tolerance;
 import farwatt.plan.Table;
 import farwatt.quantity.Show;
 import farwatt.quantity.Unit;
@@ -135,13 +136,18 @@ final class AnswerWriter {
     private void feeder(Col[] to, int i, int row, FlatState state, Grants grants) {
         int place = row - to[0].base;
         double available = finite(state.available[i], row);
-        double reserve = finite(state.reserve[i], row);
+        double reserve = finite(left(state.reserve[i], state.available[i]), row);
         to[0].put(place, state.nodeSent[i]);
         to[1].put(place, available);
         to[2].put(place, Double.isNaN(available) ? available : state.boundBy[i] - FlatState.RIGHT);
-        to[3].put(place, Double.isNaN(available) ? available : reserve + 0.0);
+        to[3].put(place, Double.isNaN(available) ? available : reserve);
         to[4].put(place, share(reserve, available, row));
         to[5].put(place, grants.granted[i]);
+    }
+
+    /** What is over or left by rounding alone is nothing: a need for a share of zero holds, and no one reads −0. */
+    private static double left(double reserve, double available) {
+        return Math.abs(reserve) <= Tolerance.REL * available && available < Double.POSITIVE_INFINITY ? 0 : reserve;
     }
 
     private double share(double reserve, double available, int row) {

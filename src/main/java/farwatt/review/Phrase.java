@@ -11,6 +11,7 @@ enum Phrase implements Code {
     ROW_MANY,
     PORT_OF,
     WAVE,
+    THEN,
     ZONES_BY_CORNER,
     BOUND_RIGHT,
     BOUND_PORT,
