@@ -36,7 +36,8 @@ final class GivenRules {
         add(
                 SOURCES,
                 "budget",
-                // without a port limit there is no budget; else the first fault wins, whichever way two would be carried
+                // without a port limit there is no budget; else the first fault wins, whichever way two would be
+                // carried
                 place -> faults.isBlank(limit, place)
                         ? Double.NaN
                         : Double.isNaN(limit.v[place]) ? limit.v[place] : limit.v[place] * ports.v[place],
