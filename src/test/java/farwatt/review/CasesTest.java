@@ -345,7 +345,7 @@ class CasesTest {
         assertEquals(20, ports.value(), 0);
         assertEquals(1, ports.limit(), 0);
         Finding dark = review.findings().stream()
-                .filter(f -> f.place().row().equals("cam 12"))
+                .filter(f -> f.code().equals("review.dark") && f.place().row().equals("cam 12"))
                 .findFirst()
                 .orElseThrow();
         assertTrue(dark.text().contains("0.6 W of 170 W are left (limited by its budget)"), dark.text());
