@@ -187,13 +187,21 @@ final class AnswerWriter {
             why.put(place, 0);
             return;
         }
-        int feeder = topology.from[topology.feedRun[row]];
-        EngineCode code = outcome == Grants.REFUSED
-                ? EngineCode.DARK_REFUSED
-                : outcome == Grants.NO_CLASS ? EngineCode.DARK_NO_CLASS : EngineCode.DARK_PARENT;
-        double left = outcome == Grants.REFUSED ? grants.left[net.parent[i]] : 0;
-        String[] watts = Show.apart(grants.need[i], left, WATT);
-        why.put(place, texts.number(Messages.text(code, layout.id(feeder), watts[0], watts[1])));
+        why.put(place, texts.number(dark(outcome, net, i, row, grants)));
+    }
+
+    private String dark(byte outcome, FlatNetwork net, int i, int row, Grants grants) {
+        String feeder = layout.id(topology.from[topology.feedRun[row]]);
+        if (outcome != Grants.REFUSED) {
+            return Messages.text(
+                    outcome == Grants.NO_CLASS ? EngineCode.DARK_NO_CLASS : EngineCode.DARK_PARENT, feeder);
+        }
+        double need = grants.need[i];
+        if (Double.isInfinite(need)) {
+            return Messages.text(EngineCode.DARK_UNDECLARED, feeder, layout.id(row));
+        }
+        String[] watts = Show.apart(need, grants.left[net.parent[i]], WATT);
+        return Messages.text(EngineCode.DARK_REFUSED, feeder, watts[0], watts[1]);
     }
 
     private void run(int i, int row, FlatState state, double worstShare) {

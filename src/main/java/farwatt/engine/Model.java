@@ -95,7 +95,7 @@ final class Model {
                 corner);
         vertices.add(solving);
         vertices.addAll(new TreeRules(layout, columns, topology, faults).vertices(inside, relations, practice));
-        vertices.addAll(new SourceSide(columns, practice, air, corner).vertices(relations));
+        vertices.addAll(new SourceSide(columns, faults, practice, air, corner).vertices(relations));
         vertices.addAll(new RunRules(columns, practice).vertices());
         vertices.addAll(new AsBuilt(this).vertices());
         vertices.addAll(new PlanRules(columns, topology, faults).vertices());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import farwatt.catalogue.Catalogue;
 import farwatt.plan.Plan;
 import farwatt.plan.Table;
+import farwatt.report.Level;
 import farwatt.report.Notice;
 import java.util.List;
 
@@ -63,7 +64,10 @@ record Answers(Calculation calculation) {
         return found.get(0);
     }
 
+    /** Nothing fails; a question about an unusual figure is no failure. */
     void clean() {
-        assertEquals(List.of(), notices());
+        assertEquals(
+                List.of(),
+                notices().stream().filter(n -> n.level() == Level.FAIL).toList());
     }
 }
