@@ -203,9 +203,9 @@ final class Solving extends Vertex {
     }
 
     private void declare() {
-        boolean here = corner.now() == Corner.MOST || sentAtMost == null;
+        double[] most = corner.now() == Corner.MOST ? null : sentAtMost;
         for (int i = 0; i < net.count; i++) {
-            double sent = here ? state.sent[i] : sentAtMost[flattener.node[i]];
+            double sent = most == null ? state.sent[i] : most[flattener.node[i]];
             declared[i] = Double.isNaN(sent) ? Double.POSITIVE_INFINITY : sent;
         }
     }
