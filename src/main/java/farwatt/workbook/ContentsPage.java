@@ -44,10 +44,11 @@ final class ContentsPage {
             int lines = 1;
             for (int i = 0; i < texts.length; i++) {
                 pen.put(row, i, Entry.words(texts[i]), COLUMNS[i].form(), Place.NONE, UnaryOperator.identity());
-                lines = Math.max(lines, Widths.lines(texts[i], COLUMNS[i].form().widest()));
+                lines = Math.max(
+                        lines, Widths.sentenceLines(texts[i], COLUMNS[i].form().widest()));
             }
             row.setHeightInPoints(Press.LINE * lines + 2);
         }
-        new Pages(book, sheet).blocks(wide, at - 1, at - 1);
+        new Pages(book, sheet).blocks(wide, at - 1);
     }
 }

@@ -35,11 +35,12 @@ final class FindingTable {
                 Column.of("source", "held against", Form.SENTENCE));
         List<List<Entry>> lines = new ArrayList<>();
         review.findings().forEach(finding -> lines.add(line(finding, units)));
-        return new Schedule(
+        return Schedule.trimmed(
                 Titles.FINDINGS,
-                "Worst first. Every remedy was solved in all corners before it was written here.",
+                "What fails, then what someone should look at, then what is good to know.",
+                List.of(),
                 columns,
-                Schedule.Lines.of(lines));
+                lines);
     }
 
     static Schedule cautions(Review review) {
@@ -68,7 +69,7 @@ final class FindingTable {
                 Entry.words(finding.text()),
                 Entry.number(Figure.number(finding.value(), unit)).as(form),
                 Entry.number(Figure.number(finding.limit(), unit)).as(form),
-                Entry.words(Figure.unit(unit)),
+                Entry.words(Figure.symbol(unit.symbol())),
                 Entry.words(finding.remedies().stream().map(Remedy::text).collect(Collectors.joining("\n"))),
                 Entry.words(finding.caution()),
                 Entry.words(finding.source()));

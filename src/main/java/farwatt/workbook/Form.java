@@ -8,6 +8,8 @@ public enum Form {
     WORD("@", 34),
     /** A sentence, wrapped. */
     SENTENCE("General", 44),
+    /** A sentence that a formula says, so that its length is not known; has room for two lines. */
+    ADVICE("General", 58),
     /** A long sentence in a table that has little else, wrapped. */
     PARAGRAPH("General", 110),
     /** A number without decimals. */
@@ -22,9 +24,9 @@ public enum Form {
     FREE("General", 14),
     DAY("yyyy-mm-dd", 12),
     /** An empty cell to write a reading in; two decimals. */
-    READING("0.00", 14),
+    READING("0.00", 9),
     /** The same with three decimals. */
-    READING_FINE("0.000", 14);
+    READING_FINE("0.000", 9);
 
     private final String code;
     private final int widest;
@@ -52,7 +54,7 @@ public enum Form {
     }
 
     boolean isWrapped() {
-        return this == SENTENCE || this == PARAGRAPH;
+        return this == SENTENCE || this == ADVICE || this == PARAGRAPH;
     }
 
     int decimals() {

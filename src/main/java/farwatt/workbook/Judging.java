@@ -6,6 +6,8 @@ import farwatt.engine.Calculation;
 import farwatt.engine.EngineCode;
 import farwatt.engine.Value;
 import farwatt.plan.Table;
+import farwatt.quantity.Unit;
+import farwatt.quantity.Units;
 import farwatt.report.Messages;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,15 +59,17 @@ enum Judging {
     }
 
     static Schedule table(Calculation calc) {
+        Units units = new Units(calc.plan().currency());
         List<List<Entry>> lines = new ArrayList<>();
         for (Judging one : values()) {
             Value value = one.value(calc);
             Name name = Catalogue.need(Table.PRACTICE, one.constant);
-            Form form = Form.of(value.unit());
+            Unit unit = units.need(name.kind().symbol(units));
+            Form form = Form.of(unit);
             lines.add(List.of(
                     Entry.words(one.constant.replace('_', ' ')),
-                    Figure.of(value).as(form == Form.FREE ? Form.TWO : form),
-                    Entry.words(Figure.unit(value.unit())),
+                    Entry.number(Figure.number(value.inside(), unit)).as(form == Form.FREE ? Form.TWO : form),
+                    Entry.words(Figure.unit(unit)),
                     Entry.words(name.sentence()),
                     Entry.words(name.source())));
         }

@@ -142,6 +142,10 @@ final class Look {
         align(style, form);
         style.setBorderBottom(BorderStyle.HAIR);
         style.setBottomBorderColor(colour(HAIR));
+        if (form.isReading()) {
+            style.setBorderRight(BorderStyle.HAIR);
+            style.setRightBorderColor(colour(INK));
+        }
         return style;
     }
 

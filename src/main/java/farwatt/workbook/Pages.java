@@ -1,5 +1,6 @@
 package farwatt.workbook;
 
+import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Footer;
 import org.apache.poi.ss.usermodel.Header;
@@ -25,6 +26,10 @@ final class Pages {
     /** Digits that a column is wide where nothing is said. */
     private static final int USUAL = 8;
 
+    /** Millimetres above and below. */
+    private static final double MARGIN = 16;
+
+    private static final double SAFE_HEIGHT = 0.96;
     private static final double INCH = 25.4;
     private static final int MOST_LINE = 120;
 
@@ -39,12 +44,13 @@ final class Pages {
     /** A table: its headings stand on every page. */
     void table(int[] wide, Places.Place place, int last) {
         paper();
-        boolean fits = IntStream.of(wide).sum() * SMALLEST <= 100 * capacity();
+        boolean hand = place.schedule().columns().stream().anyMatch(c -> c.band() == Column.Band.READ);
+        boolean fits = IntStream.of(wide).sum() * (hand ? CUT_SCALE : SMALLEST) <= 100 * capacity();
         shrink(wide, fits);
         sheet.setRepeatingRows(new CellRangeAddress(place.bands(), place.headings(), -1, -1));
         if (!fits) {
             sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
-            breaks(wide, SAFE * capacity() * 100 / CUT_SCALE);
+            breaks(wide, place.schedule().columns(), SAFE * capacity() * 100 / CUT_SCALE);
         }
         int index = book.poi().getSheetIndex(sheet);
         // a title that runs over several columns would be cut on a page that has only the first of them
@@ -67,15 +73,11 @@ final class Pages {
      * A page with blocks.
      *
      * @param last row on it
-     * @param breakAfter row after which a new page starts
      */
-    void blocks(int[] wide, int last, int breakAfter) {
+    void blocks(int[] wide, int last) {
         paper();
         double fits = 100 * SAFE * capacity() / IntStream.of(wide).sum();
         sheet.getPrintSetup().setScale((short) Math.min(100, fits));
-        if (breakAfter < last) {
-            sheet.setRowBreak(breakAfter);
-        }
         book.poi().setPrintArea(book.poi().getSheetIndex(sheet), 0, wide.length - 1, 0, last);
     }
 
@@ -92,20 +94,39 @@ final class Pages {
         }
     }
 
+    /** Points that fit below each other at full size. */
+    double height() {
+        return SAFE_HEIGHT * (book.imprint.paper().height() - 2 * MARGIN) / INCH * 72;
+    }
+
     /** Digits that fit beside each other at full size. */
     private double capacity() {
         return book.imprint.paper().printable() / DIGIT;
     }
 
-    private void breaks(int[] wide, double room) {
+    /** Cuts where a page is full, or before a group of columns that would otherwise be torn. */
+    private void breaks(int[] wide, List<Column> columns, double room) {
         double used = 0;
         for (int i = 0; i < wide.length; i++) {
-            if (i > 0 && used + wide[i] > room) {
+            boolean starts =
+                    i > 0 && columns.get(i).band() != columns.get(i - 1).band();
+            double needed = starts && used > room / 2 ? group(wide, columns, i) : wide[i];
+            if (i > 0 && used + needed > room) {
                 sheet.setColumnBreak(i - 1);
                 used = wide[0];
             }
             used += wide[i];
         }
+    }
+
+    private static double group(int[] wide, List<Column> columns, int first) {
+        double sum = 0;
+        for (int i = first;
+                i < wide.length && columns.get(i).band() == columns.get(first).band();
+                i++) {
+            sum += wide[i];
+        }
+        return sum;
     }
 
     private void paper() {
@@ -115,8 +136,8 @@ final class Pages {
         double side = Paper.MARGINS / 2 / INCH;
         sheet.setMargin(PageMargin.LEFT, side);
         sheet.setMargin(PageMargin.RIGHT, side);
-        sheet.setMargin(PageMargin.TOP, 16 / INCH);
-        sheet.setMargin(PageMargin.BOTTOM, 16 / INCH);
+        sheet.setMargin(PageMargin.TOP, MARGIN / INCH);
+        sheet.setMargin(PageMargin.BOTTOM, MARGIN / INCH);
         sheet.setMargin(PageMargin.HEADER, 7 / INCH);
         sheet.setMargin(PageMargin.FOOTER, 7 / INCH);
         Header header = sheet.getHeader();

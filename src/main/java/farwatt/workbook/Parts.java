@@ -40,9 +40,15 @@ final class Parts {
     }
 
     private static Schedule site(Calculation calc, Table table, String title) {
-        String note = table == Table.ZONES || table == Table.BUNDLES
-                ? "Quiet figures are defaults."
-                : "Quiet figures are defaults. Worked out " + calc.corner().phrase() + ".";
-        return new SiteTable(calc, table).schedule(title, note);
+        String what = switch (table) {
+            case DEVICES -> "What the network is for, and what reaches it ";
+            case RUNS -> "Every cable: what was planned, what flows and what is lost ";
+            case SOURCES -> "What is fed from the mains, and what it gives ";
+            case SWITCHES -> "What lives off one run and feeds others, and what it gives ";
+            case ZONES -> "Where things are and how warm it gets there";
+            default -> "Cables that lie together and warm each other";
+        };
+        String note = what.endsWith(" ") ? what + calc.corner().phrase() : what;
+        return new SiteTable(calc, table).schedule(title, note + ". Quiet figures are defaults.");
     }
 }

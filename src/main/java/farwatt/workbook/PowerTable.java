@@ -30,12 +30,12 @@ final class PowerTable {
         }
         List<List<Entry>> lines = new ArrayList<>();
         byNode.values().forEach(corners -> corners.forEach(one -> lines.add(line(one, target))));
-        return new Schedule(
+        return Schedule.trimmed(
                 Titles.POWER,
                 "What each source and switch can give in each corner, what is asked of it, and which limit binds.",
                 facts,
                 columns(),
-                Schedule.Lines.of(lines));
+                lines);
     }
 
     static double target(Calculation calc) {

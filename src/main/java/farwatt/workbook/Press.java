@@ -18,6 +18,9 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 /** Writes one table onto its sheet: title, note, facts, groups of columns, headings, lines, totals. */
 final class Press {
     static final float LINE = 13;
+    /** Points of a row that someone writes into with a pen. */
+    private static final float HAND = 28;
+
     private static final int MOST_ROWS = SpreadsheetVersion.EXCEL2007.getMaxRows();
     private static final int LOOK_AHEAD = 200;
     private static final int MOST_COLUMNS = SpreadsheetVersion.EXCEL2007.getMaxColumns();
@@ -30,6 +33,7 @@ final class Press {
     private final SXSSFSheet sheet;
     private final Widths widths;
     private final Sums sums;
+    private final boolean handwriting;
 
     Press(Book book, Places.Place place) {
         this.book = book;
@@ -40,6 +44,7 @@ final class Press {
         sheet = book.sheet(place.sheet());
         widths = new Widths(columns);
         sums = new Sums(columns);
+        handwriting = columns.stream().anyMatch(column -> column.band() == Column.Band.READ);
     }
 
     /** Says no to what a sheet cannot hold. */
@@ -151,11 +156,11 @@ final class Press {
             sums.see(i, entry);
             put(row, i, entry, form);
             if (form.isWrapped() && entry.shown() instanceof Entry.Words words) {
-                lines = Math.max(lines, Widths.lines(words.text(), form.widest() + Widths.AIR - 1));
+                lines = Math.max(lines, Widths.sentenceLines(words.text(), form.widest() + Widths.AIR - 1));
             }
         }
-        if (lines > 1) {
-            row.setHeightInPoints(LINE * lines + 2);
+        if (lines > 1 || handwriting) {
+            row.setHeightInPoints(Math.max(handwriting ? HAND : 0, LINE * lines + 3));
         }
     }
 

@@ -15,7 +15,7 @@ import java.util.List;
 
 /** How figures come about: the decisive one step by step, and every name with its formula. */
 final class ReasonTable {
-    private static final int DEEPEST = 4;
+    private static final int DEEPEST = 3;
     private static final int MOST_STEPS = 80;
 
     private ReasonTable() {}

@@ -1,5 +1,6 @@
 package farwatt.workbook;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -48,6 +49,23 @@ public record Schedule(String name, String note, List<Fact> facts, List<Column> 
                 }
             };
         }
+    }
+
+    /** A table without the columns that are empty in every line; one without lines keeps them all. */
+    static Schedule trimmed(String name, String note, List<Fact> facts, List<Column> columns, List<List<Entry>> lines) {
+        List<Integer> kept = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            int column = i;
+            if (lines.isEmpty()
+                    || lines.stream().anyMatch(line -> !line.get(column).isBlank())) {
+                kept.add(i);
+            }
+        }
+        List<Column> some = kept.stream().map(columns::get).toList();
+        List<List<Entry>> shorter = lines.stream()
+                .map(line -> kept.stream().map(line::get).toList())
+                .toList();
+        return new Schedule(name, note, facts, some, Lines.of(shorter));
     }
 
     boolean isBanded() {

@@ -28,7 +28,9 @@ final class SummaryPage {
     private final Review review;
     private final List<Schedule> tables;
     private final SXSSFSheet sheet;
+    private final double page;
     private int at;
+    private double used;
 
     SummaryPage(Book book, String name, Handover content, List<Schedule> tables) {
         this.book = book;
@@ -37,6 +39,7 @@ final class SummaryPage {
         review = content.review();
         this.tables = tables;
         sheet = book.sheet(name);
+        page = new Pages(book, sheet).height();
     }
 
     void write(List<NodePower> power) {
@@ -44,8 +47,7 @@ final class SummaryPage {
         for (int i = 0; i < WIDE.length; i++) {
             sheet.setColumnWidth(i, WIDE[i] * 256);
         }
-        Row title = row();
-        title.setHeightInPoints(Press.LINE * 2);
+        Row title = row(Press.LINE * 2);
         pen.part(title, 0, book.imprint.title(), Look.Part.TITLE);
         pen.part(row(), 0, "Hand-over record of a network that carries its power along", Look.Part.NOTE);
         verdict();
@@ -53,19 +55,31 @@ final class SummaryPage {
         corners();
         nodes(power);
         findings();
-        int firstPage = at - 1;
         cautions();
         contents();
-        new Pages(book, sheet).blocks(WIDE, at - 1, firstPage);
+        new Pages(book, sheet).blocks(WIDE, at - 1);
     }
 
     private Row row() {
-        return sheet.createRow(at++);
+        return row(Press.LINE + 2);
     }
 
-    private void section(String text) {
-        Row row = row();
-        row.setHeightInPoints(Press.LINE * 2);
+    /** The next row, so many points high; keeps count of where on the page it comes to stand. */
+    private Row row(float height) {
+        Row row = sheet.createRow(at++);
+        row.setHeightInPoints(height);
+        used = used + height > page ? height : used + height;
+        return row;
+    }
+
+    /** A heading is never the last thing on a page. */
+    private void section(String text, int lines) {
+        double needed = (lines + 2) * (Press.LINE + 2);
+        if (used + needed > page) {
+            sheet.setRowBreak(at - 1);
+            used = 0;
+        }
+        Row row = row(Press.LINE * 2);
         pen.part(row, 0, text, Look.Part.SECTION);
     }
 
@@ -75,12 +89,11 @@ final class SummaryPage {
     }
 
     private void headings(Column... columns) {
-        Row row = row();
         int lines = 1;
         for (int i = 0; i < columns.length; i++) {
             lines = Math.max(lines, Widths.lines(columns[i].title(), WIDE[i] - Widths.AIR));
         }
-        row.setHeightInPoints(lines * Press.LINE + 3);
+        Row row = row(lines * Press.LINE + 3);
         for (int i = 0; i < columns.length; i++) {
             var cell = row.createCell(i);
             cell.setCellStyle(book.look.heading(columns[i]));
@@ -88,28 +101,32 @@ final class SummaryPage {
         }
     }
 
-    /** A sentence across columns, high enough for its lines. */
-    private void sentence(Row row, int from, String text, Tone tone) {
+    /** A new row that ends with a sentence across columns, high enough for its lines. */
+    private Row sentence(int from, String text) {
         int wide = 0;
         for (int i = from; i < WIDE.length; i++) {
             wide += WIDE[i];
+        }
+        Row row = row(Widths.sentenceLines(text, wide - 2) * Press.LINE + 2);
+        for (int i = from + 1; i < WIDE.length; i++) {
             put(row, i, Entry.NONE, Form.SENTENCE);
         }
-        put(row, from, Entry.words(text).in(tone), Form.SENTENCE);
-        sheet.addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), from, WIDE.length - 1));
-        row.setHeightInPoints(Math.max(1, Widths.lines(text, wide - 2)) * Press.LINE + 2);
+        put(row, from, Entry.words(text), Form.SENTENCE);
+        if (from < WIDE.length - 1) {
+            sheet.addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), from, WIDE.length - 1));
+        }
+        return row;
     }
 
     private void verdict() {
-        section("Verdict");
+        section("Verdict", 1);
         boolean holds = review.verdict().holds();
-        Row row = row();
+        Row row = sentence(1, review.verdict().text());
         put(row, 0, Entry.words(holds ? "holds" : "does not hold").in(holds ? Tone.GOOD : Tone.BAD), Form.WORD);
-        sentence(row, 1, review.verdict().text(), Tone.PLAIN);
     }
 
     private void planned() {
-        section("What was planned");
+        section("What was planned", 8);
         count("sources", Titles.SOURCES, Table.SOURCES, "what is fed from the mains");
         count("switches", Titles.SWITCHES, Table.SWITCHES, "what lives off one run and feeds others");
         count("runs", Titles.RUNS, Table.RUNS, "one cable each");
@@ -147,7 +164,7 @@ final class SummaryPage {
     }
 
     private void corners() {
-        section("Verdict in each corner");
+        section("Verdict in each corner", 3);
         headings(
                 Column.of("corner", "corner", Form.WORD),
                 Column.of("verdict", "verdict", Form.WORD),
@@ -156,7 +173,7 @@ final class SummaryPage {
                 Column.of("words", "what it means", Form.WORD));
         for (Map.Entry<Corner, CornerVerdict> one : review.corners().entrySet()) {
             CornerVerdict verdict = one.getValue();
-            Row row = row();
+            Row row = sentence(4, one.getKey().phrase());
             put(row, 0, Entry.words(one.getKey().word()), Form.WORD);
             put(
                     row,
@@ -165,12 +182,11 @@ final class SummaryPage {
                     Form.WORD);
             put(row, 2, Entry.number(verdict.leastReserveShare()), Form.SHARE);
             put(row, 3, Entry.number(verdict.leastHeadroom()), Form.TWO);
-            sentence(row, 4, one.getKey().phrase(), Tone.PLAIN);
         }
     }
 
     private void nodes(List<NodePower> power) {
-        section("Power at each node, where least is left");
+        section("Power at each node, where least is left", 4);
         headings(
                 Column.of("node", "node", Form.WORD),
                 Column.of("share", "share left", Form.SHARE),
@@ -201,7 +217,7 @@ final class SummaryPage {
     }
 
     private void findings() {
-        section("Findings");
+        section("Findings", 3);
         Row counts = row();
         int column = 0;
         for (Level level : Level.values()) {
@@ -216,10 +232,8 @@ final class SummaryPage {
         List<Finding> first = review.findings()
                 .subList(0, Math.min(MOST_FINDINGS, review.findings().size()));
         for (Finding finding : first) {
-            Row row = row();
             Entry level = Entry.words(finding.level().word()).in(FindingTable.tone(finding.level()));
-            put(row, 0, level, Form.WORD);
-            sentence(row, 1, finding.text(), Tone.PLAIN);
+            put(sentence(1, finding.text()), 0, level, Form.WORD);
         }
         if (review.findings().size() > first.size()) {
             int rest = review.findings().size() - first.size();
@@ -231,14 +245,14 @@ final class SummaryPage {
         if (review.cautions().isEmpty()) {
             return;
         }
-        section("To mind");
+        section("To mind", 3);
         for (String caution : review.cautions()) {
-            sentence(row(), 0, caution, Tone.PLAIN);
+            sentence(0, caution);
         }
     }
 
     private void contents() {
-        section("About this record");
+        section("About this record", 4);
         List<String[]> lines = new ArrayList<>();
         lines.add(new String[] {"made with", "Farwatt " + book.imprint.version()});
         lines.add(new String[] {
@@ -249,15 +263,11 @@ final class SummaryPage {
         pen.part(date, 0, "date", Look.Part.LABEL);
         put(date, 1, Entry.day(book.imprint.date()), Form.DAY);
         for (String[] line : lines) {
-            Row row = row();
-            pen.part(row, 0, line[0], Look.Part.LABEL);
-            sentence(row, 1, line[1], Tone.PLAIN);
+            pen.part(sentence(1, line[1]), 0, line[0], Look.Part.LABEL);
         }
-        section("What is in here");
+        section("What is in here", 4);
         for (Schedule table : tables) {
-            Row row = row();
-            put(row, 0, Entry.words(table.name()), Form.WORD);
-            sentence(row, 1, table.note(), Tone.PLAIN);
+            put(sentence(1, table.note()), 0, Entry.words(table.name()), Form.WORD);
         }
     }
 }

@@ -60,7 +60,6 @@ final class TestTable {
                 Column.of("temp", "wire temp", Form.ONE).in("°C").in(band),
                 Column.of("now", "loop now", Form.THREE).in("Ω").in(band),
                 Column.of("at20", "loop at 20 °C", Form.THREE).in("Ω").in(band),
-                Column.of("kelvin", "loop a kelvin", Form.FOUR).in("Ω/K").in(band),
                 Column.of("pair", "pair loop at 20 °C", Form.THREE).in("Ω").in(band));
     }
 
@@ -84,12 +83,13 @@ final class TestTable {
     private static List<Column> said() {
         Column.Band band = Column.Band.ANSWER;
         return List.of(
+                Column.of("kelvin", "loop a kelvin", Form.FOUR).in("Ω/K").in(band),
                 Column.of("taken", "amps taken", Form.THREE).in("A").in(band),
                 Column.of("seen", "loop read", Form.THREE).in("Ω").in(band),
                 Column.of("expect", "loop to expect", Form.THREE).in("Ω").in(band),
                 Column.of("ratio", "ratio", Form.THREE).in(band),
                 Column.of("spread", "uncertain by", Form.SHARE).in(band),
-                Column.of("verdict", "verdict", Form.SENTENCE).in(band),
+                Column.of("verdict", "verdict", Form.ADVICE).in(band),
                 Column.of("why", "why a figure is missing", Form.SENTENCE).in(band));
     }
 
@@ -104,7 +104,6 @@ final class TestTable {
             entries.add(Figure.of(value(run, name)));
         }
         entries.add(Entry.number(loops.at20(run)));
-        entries.add(Entry.number(loops.perKelvin(run)));
         boolean known = pairs.isPresent() && !Double.isNaN(loops.at20(run));
         entries.add(
                 known ? Entry.live("{pairs}*{at20}", Double.parseDouble(pairs.words()) * loops.at20(run)) : Entry.NONE);
@@ -120,6 +119,7 @@ final class TestTable {
         double seen = plain(run, "seen_loop");
         double ratio = plain(run, "seen_ratio");
         return List.of(
+                Entry.number(loops.perKelvin(run)),
                 Entry.live(
                         "IF(ISNUMBER({r_amps}),{r_amps},IF(AND(ISNUMBER({r_watts}),ISNUMBER({r_near})),"
                                 + "IF({r_near}>0,{r_watts}/{r_near},0),\"\"))",

@@ -44,11 +44,12 @@ final class TypedTable {
         table.needs();
         table.own();
         Table.site().forEach(table::rules);
-        return new Schedule(
+        return Schedule.trimmed(
                 Titles.TYPED,
                 "Values, practice in place of ours, needs, own columns, and cells that hold a rule.",
+                List.of(),
                 columns,
-                Schedule.Lines.of(table.lines));
+                table.lines);
     }
 
     private void values() {
@@ -129,7 +130,7 @@ final class TypedTable {
                 Entry.words(row),
                 Entry.words(typed),
                 number ? Figure.of(value).as(Form.of(value.unit())) : Entry.NONE,
-                Entry.words(number ? Figure.unit(value.unit()) : ""),
+                Entry.words(number ? Figure.symbol(value.unit().symbol()) : ""),
                 number ? Entry.NONE : Figure.of(value),
                 Entry.words(join(note, why(value)))));
     }

@@ -12,6 +12,8 @@ final class Widths {
     /** Air beside the text, and the arrow that a filter puts into the heading. */
     static final int AIR = 3;
 
+    private static final int GAP = 2;
+
     private final List<Column> columns;
     private final int[] longest;
 
@@ -33,8 +35,23 @@ final class Widths {
     }
 
     static int width(Column column, int longest) {
-        int text = Math.min(longest, column.form().widest());
-        return Math.max(NARROWEST, Math.max(text, heading(column.title())) + AIR);
+        boolean open = column.form().isReading() || column.form() == Form.ADVICE;
+        int text =
+                open ? column.form().widest() : Math.min(longest, column.form().widest());
+        int width = Math.max(NARROWEST, Math.max(text, heading(column.title())) + AIR);
+        // a heading must not touch the one beside it
+        return Math.max(width, longestLine(column.title(), width) + GAP);
+    }
+
+    private static int longestLine(String title, int width) {
+        int longest = 0;
+        int left = 0;
+        for (String word : title.split(" ", -1)) {
+            int length = length(word);
+            left = left > 0 && left + 1 + length <= width ? left + 1 + length : length;
+            longest = Math.max(longest, left);
+        }
+        return longest;
     }
 
     /** A heading takes up to three lines: no word is broken, none stands alone on a long line. */
@@ -83,6 +100,11 @@ final class Widths {
                 .sum();
     }
 
+    /** How many lines a sentence takes in a column of that width: letters are a little narrower than digits. */
+    static int sentenceLines(String text, int width) {
+        return lines(text, width + width / 10);
+    }
+
     /** How many lines a text takes in a column of that width, words unbroken. */
     static int lines(String text, int width) {
         int lines = 0;
@@ -97,7 +119,7 @@ final class Widths {
                 }
                 // a word longer than the line is broken
                 lines += left == 0 ? Math.max(0, (length - 1) / width) : 0;
-                left = left == 0 ? length % width : left + 1 + length;
+                left = left > 0 ? left + 1 + length : length == 0 ? 0 : (length - 1) % width + 1;
             }
         }
         return lines;
