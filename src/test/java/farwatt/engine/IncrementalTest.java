@@ -34,7 +34,9 @@ class IncrementalTest {
                 for (var name : calculation.names(table)) {
                     for (int place = 0; place < calculation.rows(table); place++) {
                         Value value = calculation.value(table, place, name.key());
-                        String said = value.fault().map(f -> f.kind() + " " + f.text()).orElse(value.words());
+                        String said = value.fault()
+                                .map(f -> f.kind() + " " + f.text())
+                                .orElse(value.words());
                         String key = corner + " " + table + " " + calculation.id(table, place) + "." + name.key();
                         all.put(key, value.isNumber() && value.isPresent() ? Double.toHexString(value.inside()) : said);
                     }
@@ -48,13 +50,24 @@ class IncrementalTest {
     static Plan plan() {
         Plan plan = Plan.EMPTY
                 .and(Table.ZONES, Row.of("yard").with("ambient", "22 degC").with("hottest", "38 degC"))
-                .and(Table.ZONES, Row.of("roof").with("ambient", "30 degC").with("sun", "12 K").with("setting", "conduit"))
+                .and(
+                        Table.ZONES,
+                        Row.of("roof")
+                                .with("ambient", "30 degC")
+                                .with("sun", "12 K")
+                                .with("setting", "conduit"))
                 .and(Table.BUNDLES, Row.of("duct").with("others", "4").with("others_amps", "0.2 A"))
                 .and(Table.VALUES, Row.of("dark").with("is", Cell.NO))
                 .and(Table.VALUES, Row.of("night_draw").with("is", "9 W"))
                 .and(Table.COLUMNS, Row.of("loss_share").with("table", "runs").with("is", "loss / sent"))
-                .and(Table.COLUMNS, Row.of("way").with("table", "switches").with("is", "if hop > 1 then feeder.way + run.length else run.length"))
-                .and(Table.COLUMNS, Row.of("below").with("table", "switches").with("is", "total(watts of devices under this)"))
+                .and(
+                        Table.COLUMNS,
+                        Row.of("way")
+                                .with("table", "switches")
+                                .with("is", "if hop > 1 then feeder.way + run.length else run.length"))
+                .and(
+                        Table.COLUMNS,
+                        Row.of("below").with("table", "switches").with("is", "total(watts of devices under this)"))
                 .and(Table.NEEDS, Row.of("reserve").with("holds", "least(reserve_share of switches) > reserve_target"))
                 .and(Table.NEEDS, Row.of("losses").with("holds", "total(loss of runs) < 0.1 * plan.sent"));
         for (int t = 1; t <= 3; t++) {
@@ -65,13 +78,24 @@ class IncrementalTest {
 
     private static Plan tree(Plan before, int t) {
         Plan plan = before.and(Table.SOURCES, Row.of("s" + t).with("type", "4").with("volts", "55 V"))
-                .and(Table.SWITCHES, Row.of("w" + t).with("zone", "yard").with("type", "3").with("uplink_right", "extended"))
-                .and(Table.SWITCHES, Row.of("x" + t).with("zone", "roof").with("mode", t == 2 ? "direct" : "regulated").with("grants_by", "declared"))
+                .and(
+                        Table.SWITCHES,
+                        Row.of("w" + t).with("zone", "yard").with("type", "3").with("uplink_right", "extended"))
+                .and(
+                        Table.SWITCHES,
+                        Row.of("x" + t)
+                                .with("zone", "roof")
+                                .with("mode", t == 2 ? "direct" : "regulated")
+                                .with("grants_by", "declared"))
                 .and(Table.RUNS, run("trunk " + t, "s" + t, "w" + t, "60 m").with("bundle", t < 3 ? "duct" : ""))
                 .and(Table.RUNS, run("link " + t, "w" + t, "x" + t, "25 m"));
         for (int d = 1; d <= 4; d++) {
             String id = "d" + t + "." + d;
-            plan = plan.and(Table.DEVICES, Row.of(id).with("zone", d % 2 == 0 ? "roof" : "yard").with("draw", 2 + d + " W"))
+            plan = plan.and(
+                            Table.DEVICES,
+                            Row.of(id)
+                                    .with("zone", d % 2 == 0 ? "roof" : "yard")
+                                    .with("draw", 2 + d + " W"))
                     .and(Table.RUNS, run("run " + id, (d < 3 ? "w" : "x") + t, id, 10 + d + " m"));
         }
         return plan;
@@ -114,8 +138,7 @@ class IncrementalTest {
         Rows rows = plan.rows(table);
         String id = rows.at(random.nextInt(rows.size())).id();
         String text = what[2 + random.nextInt(what.length - 2)];
-        return new Change.SetCell(
-                table, id, what[1], text.isEmpty() ? Optional.empty() : Optional.of(Cell.text(text)));
+        return new Change.SetCell(table, id, what[1], text.isEmpty() ? Optional.empty() : Optional.of(Cell.text(text)));
     }
 
     private static Change rows(Plan plan, Random random) {
@@ -155,7 +178,8 @@ class IncrementalTest {
         Map<String, String> before = values(Calculation.of(plan()));
         for (int i = 0; i < 10; i++) {
             Plan mixed = plan();
-            for (Table table : List.of(Table.ZONES, Table.SOURCES, Table.SWITCHES, Table.RUNS, Table.DEVICES, Table.VALUES)) {
+            for (Table table :
+                    List.of(Table.ZONES, Table.SOURCES, Table.SWITCHES, Table.RUNS, Table.DEVICES, Table.VALUES)) {
                 List<Row> rows = new ArrayList<>(mixed.rows(table).list());
                 Collections.shuffle(rows, random);
                 mixed = mixed.with(table, Rows.of(rows));
@@ -183,7 +207,11 @@ class IncrementalTest {
         Calculation calculation = Calculation.of(plan);
         Fault loop = calculation.ask("reader").value().orElseThrow().fault().orElseThrow();
         assertEquals(Fault.Kind.LOOP, loop.kind());
-        assertTrue(loop.text().contains("a") && loop.text().contains("b") && loop.text().contains("c"), loop.text());
+        assertTrue(
+                loop.text().contains("a")
+                        && loop.text().contains("b")
+                        && loop.text().contains("c"),
+                loop.text());
         assertTrue(calculation.ask("plan.sent").value().orElseThrow().isPresent());
     }
 }
