@@ -146,8 +146,12 @@ public final class Calculation {
         Type before = model.names.valueType(col.base + place);
         model.plan(after);
         model.filler.refill(col, place);
-        if (!before.equals(model.names.valueType(col.base + place))) {
-            // what uses the value was checked against its old type
+        Bound now = vertex.bound(place);
+        boolean chained = set.table() == Table.VALUES
+                && now != null
+                && now.deps().stream().anyMatch(d -> d.col() == col);
+        if (chained || !before.equals(model.names.valueType(col.base + place))) {
+            // what uses the value was checked against its old type, and a loop of values has none
             rebuild(after);
             return;
         }
