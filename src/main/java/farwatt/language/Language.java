@@ -154,9 +154,9 @@ public final class Language {
                     parsed.text().substring(part.span().from(), part.span().to());
             if (part.colour() == Coloured.Colour.NAME) {
                 all.add(new Expr.Part(part.span(), typed));
-            } else if (part.colour() == Coloured.Colour.ROW && typed.length() > 1) {
-                String id = typed.substring(1, typed.length() - 1).replace("''", "'");
-                all.add(new Expr.Part(part.span(), id));
+            } else if (part.colour() == Coloured.Colour.ROW) {
+                int end = typed.length() - (typed.length() > 1 && typed.endsWith("'") ? 1 : 0);
+                all.add(new Expr.Part(part.span(), typed.substring(1, end).replace("''", "'")));
             }
         }
         return all;

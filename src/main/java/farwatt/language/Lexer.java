@@ -51,8 +51,11 @@ final class Lexer {
     Lexer(String text, Units units, Decimal decimal, Problems problems, Optional<Span> hole) {
         this.text = text;
         this.units = units;
-        Set<String> words = new HashSet<>(Keyword.words());
-        hole.ifPresent(span -> words.add(text.substring(span.from(), span.to())));
+        Set<String> words = Keyword.words();
+        if (hole.isPresent()) {
+            words = new HashSet<>(words);
+            words.add(text.substring(hole.get().from(), hole.get().to()));
+        }
         this.scanner = new Scanner(text, units, decimal, words);
         this.problems = problems;
     }

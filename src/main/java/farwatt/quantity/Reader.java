@@ -17,15 +17,15 @@ public final class Reader {
         char sign = plain.isEmpty() ? '0' : plain.charAt(0);
         boolean signed = sign == '-' || sign == '+' || sign == '\u2212';
         String rest = wholeDecimals(signed ? plain.substring(1) : plain, decimal);
-        if (rest.isEmpty() || rest.charAt(0) < '0' || rest.charAt(0) > '9') {
+        if (!isDigit(rest, 0)) {
             return Optional.empty();
         }
         Literal found = new Scanner(rest, units, decimal, Set.of()).at(0);
         if (found.doubt() != Literal.Doubt.NONE || found.end() != rest.length()) {
             return Optional.empty();
         }
-        Typed typed = found.typed();
-        return Optional.of(signed && sign != '+' ? typed.negated() : typed);
+        Typed typed = signed && sign != '+' ? found.typed().negated() : found.typed();
+        return Double.isFinite(typed.inside()) ? Optional.of(typed) : Optional.empty();
     }
 
     private static String trimmed(String text) {
@@ -42,7 +42,23 @@ public final class Reader {
 
     /** A digit on both sides of the decimal sign: {@code .5} and {@code 5.} are how some people write. */
     private static String wholeDecimals(String text, Decimal decimal) {
-        String sign = decimal == Decimal.COMMA ? "[.,]" : "[.]";
-        return text.replaceFirst("^" + sign + "(?=[0-9])", "0.").replaceFirst("^([0-9]+)" + sign + "(?![0-9.,])", "$1");
+        if (isSign(text, 0, decimal)) {
+            return isDigit(text, 1) ? "0" + text : text;
+        }
+        int at = 0;
+        while (isDigit(text, at)) {
+            at++;
+        }
+        boolean bare = at > 0 && isSign(text, at, decimal) && !isDigit(text, at + 1);
+        return bare ? text.substring(0, at) + text.substring(at + 1) : text;
+    }
+
+    private static boolean isSign(String text, int at, Decimal decimal) {
+        char c = at < text.length() ? text.charAt(at) : ' ';
+        return c == '.' || (c == ',' && decimal == Decimal.COMMA);
+    }
+
+    private static boolean isDigit(String text, int at) {
+        return at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9';
     }
 }

@@ -126,22 +126,19 @@ public final class Units {
         return whole;
     }
 
-    /** The unit a strange spelling may stand for: other capitals, a full word, a sign. */
+    /** The unit a strange spelling may stand for: other capitals, a full word, a plural, a sign. */
     public Optional<String> near(String spelling) {
-        for (String known : spellings()) {
-            if (known.equalsIgnoreCase(spelling)) {
-                return Optional.of(known);
-            }
-        }
-        String plain = spelling.toLowerCase(Locale.ROOT);
-        if (plain.length() == 1 && Character.getType(plain.charAt(0)) == Character.CURRENCY_SYMBOL) {
-            return Optional.of(currency);
-        }
-        String word = WORDS.get(plain);
-        if (word == null && plain.endsWith("s")) {
-            word = WORDS.get(plain.substring(0, plain.length() - 1));
-        }
-        return Optional.ofNullable(word);
+        boolean sign = spelling.length() == 1 && Character.getType(spelling.charAt(0)) == Character.CURRENCY_SYMBOL;
+        Optional<String> near = sign ? Optional.of(currency) : asSpelled(spelling);
+        boolean plural = spelling.length() > 1 && spelling.endsWith("s");
+        return near.isEmpty() && plural ? asSpelled(spelling.substring(0, spelling.length() - 1)) : near;
+    }
+
+    private Optional<String> asSpelled(String spelling) {
+        return spellings().stream()
+                .filter(spelling::equalsIgnoreCase)
+                .findFirst()
+                .or(() -> Optional.ofNullable(WORDS.get(spelling.toLowerCase(Locale.ROOT))));
     }
 
     /**
