@@ -130,6 +130,9 @@ public final class Calculation {
         if (set.table() == Table.COLUMNS) {
             return false;
         }
+        if (set.table() == Table.PRACTICE && model.layout.practice(set.id()) < 0) {
+            return false;
+        }
         Optional<Col> col = model.columns.find(set.table(), set.name());
         boolean currency = set.table() == Table.PLAN && set.name().equals("currency");
         return col.isPresent()

@@ -91,7 +91,11 @@ final class CellFiller {
             return model.plan().rows(col.table).at(place);
         }
         String constant = model.layout.id(col.base + place);
-        return model.plan().rows(Table.PRACTICE).row(constant).orElse(Row.of(constant));
+        return model.plan()
+                .rows(Table.PRACTICE)
+                .row(constant)
+                .filter(row -> row.id().equals(constant))
+                .orElse(Row.of(constant));
     }
 
     /** The unit in which a column's values are shown. */

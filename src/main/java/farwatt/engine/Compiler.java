@@ -2,6 +2,7 @@ package farwatt.engine;
 
 import farwatt.catalogue.Stage;
 import farwatt.language.Checked;
+import farwatt.language.Coloured;
 import farwatt.language.Frame;
 import farwatt.language.GatherPlan;
 import farwatt.language.Hoist;
@@ -13,15 +14,18 @@ import farwatt.language.Ref;
 import farwatt.language.Type;
 import farwatt.language.Wanted;
 import farwatt.quantity.Decimal;
+import farwatt.quantity.Units;
 import farwatt.report.Level;
 import farwatt.report.Notice;
 import farwatt.report.Place;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Makes expressions ready: read, checked against the names of the plan, planned once for all rows that share their
@@ -102,6 +106,17 @@ final class Compiler {
         }
         Planned planned = planned(checked, scope, Hoist.NONE, Place.NONE, text);
         return Optional.of(new Bound(text, checked, planned, CellReads.deps(planned.uses())));
+    }
+
+    /** Every name in a text, whatever it may refer to. */
+    static Set<String> mentioned(String text, Units units) {
+        Set<String> names = new HashSet<>();
+        for (Coloured part : Language.parse(text, units, Decimal.POINT).colours()) {
+            if (part.colour() == Coloured.Colour.NAME || part.colour() == Coloured.Colour.MEMBER) {
+                names.add(text.substring(part.span().from(), part.span().to()));
+            }
+        }
+        return names;
     }
 
     private static List<Notice> say(List<Problem> problems, Place place) {
