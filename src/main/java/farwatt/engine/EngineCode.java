@@ -34,6 +34,7 @@ public enum EngineCode implements Code {
     NO_LIMIT,
     LOOP,
     CORD_LONGER,
+    TOO_COLD,
     NO_ROWS,
     USES_SOLVED,
     UNTYPED,

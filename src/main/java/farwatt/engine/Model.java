@@ -64,13 +64,13 @@ final class Model {
         site = new Site(layout, topology, bundleOf);
         air = new Air(layout, columns, topology, zoneOf);
         inside = new Inside(layout, columns, topology, relations, faults, practice);
-        cells = new Cells(layout, faults);
+        cells = new Cells(layout, faults, units);
         Map<Table, farwatt.language.RowSet> sets = new EnumMap<>(Table.class);
         for (Table table : Table.site()) {
             sets.put(table, new TableRows(layout, topology, table));
         }
         names = new Names(layout, columns, texts, units, faults, relations, sets);
-        compiler = new Compiler(names, faults, cells.frame());
+        compiler = new Compiler(names, faults, cells);
         filler = new CellFiller(this);
         notices.addAll(topology.notices());
         fill(bundleOf);

@@ -151,8 +151,12 @@ final class OwnColumns {
             return;
         }
         Bound bound = result.bound().get();
-        if (bound.planned().formula() instanceof Waiting waiting && waiting.column() instanceof Col on && isOpen(on)) {
-            say(EngineCode.UNTYPED, each.place(), each.place().text(), on.key());
+        if (bound.planned().formula() instanceof Waiting waiting) {
+            CellReads.behind(waiting.column()).stream()
+                    .filter(this::isOpen)
+                    .findFirst()
+                    .ifPresent(on ->
+                            say(EngineCode.UNTYPED, each.place(), each.place().text(), on.key()));
         }
         vertices.add(new FormulaVertex(each.col(), bound, model.cells));
     }
