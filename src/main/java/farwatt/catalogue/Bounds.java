@@ -5,8 +5,8 @@ import farwatt.quantity.Unit;
 import java.util.Optional;
 import java.util.Set;
 
-/** What a quantity of the catalogue cannot be, whatever is meant; beyond what is only unusual. */
-record Bounds(double least, boolean leastAllowed, double most, boolean whole) {
+/** What a quantity of the catalogue cannot be, whatever is meant; beyond what is only unusual. SI inside. */
+public record Bounds(double least, boolean leastAllowed, double most, boolean whole) {
     private static final double ABSOLUTE_ZERO = -273.15;
     private static final Set<String> COUNTS = Set.of("ports", "port", "joints", "others", "priority");
     /** Shares of what goes in that comes out. */
@@ -17,7 +17,7 @@ record Bounds(double least, boolean leastAllowed, double most, boolean whole) {
     private static final Bounds ANYTHING = new Bounds(Double.NEGATIVE_INFINITY, true, Double.POSITIVE_INFINITY, false);
 
     /** The bounds of a column; a person's own column has none but those of nature. */
-    static Bounds of(Name name, Unit unit) {
+    public static Bounds of(Name name, Unit unit) {
         if (unit.isAbsoluteTemperature()) {
             return new Bounds(ABSOLUTE_ZERO, true, Double.POSITIVE_INFINITY, false);
         }
@@ -34,7 +34,7 @@ record Bounds(double least, boolean leastAllowed, double most, boolean whole) {
     }
 
     /** Which bound an inside value breaks. */
-    Optional<CatalogueCode> broken(double inside) {
+    public Optional<CatalogueCode> broken(double inside) {
         if (inside < least) {
             return Optional.of(least < 0 ? CatalogueCode.TOO_COLD : CatalogueCode.NEGATIVE);
         }

@@ -127,7 +127,11 @@ public final class Calculation {
 
     /** True for a change of one cell that leaves what feeds what, and which names there are, as they were. */
     private boolean isCell(Change.SetCell set) {
-        if (set.table() == Table.COLUMNS) {
+        boolean need = set.table() == Table.NEEDS && set.name().equals("holds");
+        if (set.table() == Table.COLUMNS || need) {
+            return false;
+        }
+        if (set.table() == Table.PRACTICE && model.layout.practice(set.id()) < 0) {
             return false;
         }
         Optional<Col> col = model.columns.find(set.table(), set.name());

@@ -91,7 +91,11 @@ final class CellFiller {
             return model.plan().rows(col.table).at(place);
         }
         String constant = model.layout.id(col.base + place);
-        return model.plan().rows(Table.PRACTICE).row(constant).orElse(Row.of(constant));
+        return model.plan()
+                .rows(Table.PRACTICE)
+                .row(constant)
+                .filter(row -> row.id().equals(constant))
+                .orElse(Row.of(constant));
     }
 
     /** The unit in which a column's values are shown. */
@@ -111,8 +115,6 @@ final class CellFiller {
     void refill(Col col, int place) {
         if (col.table == Table.VALUES && col.key().equals("is")) {
             new ValueOrder(model).fill(this, place);
-        } else if (col.table == Table.NEEDS && col.key().equals("holds")) {
-            need(vertexOf(col), place);
         } else {
             fill(col, place);
         }
@@ -187,7 +189,12 @@ final class CellFiller {
             vertex.formula(place, result.bound().get());
         } else {
             say(where, result.notices());
-            vertex.literal(place, unreadable(where));
+            if (latest == Stage.GIVEN) {
+                vertex.literal(place, unreadable(where));
+            } else {
+                // what stands among the answers is worked out for every corner anew
+                vertex.formula(place, model.compiler.broken(text, kind, wanted, unreadable(where)));
+            }
         }
         return result.bound();
     }

@@ -137,7 +137,7 @@ final class CellVertex extends RowVertex {
         if (bounds != null) {
             Bound bound = bounds[place];
             if (bound != null) {
-                return evaluator.value(bound, out, place);
+                return evaluator.cell(bound, out, place);
             }
         }
         if (!empty[place]) {
@@ -185,6 +185,9 @@ final class CellVertex extends RowVertex {
     /** Works formulas out in a frame; knows what an empty cell is called. */
     interface Evaluator {
         double value(Bound bound, Col col, int place);
+
+        /** The same for a cell that people fill in, which cannot hold everything. */
+        double cell(Bound bound, Col col, int place);
 
         double empty(Col col, int place);
     }

@@ -1,27 +1,56 @@
 package farwatt.engine;
 
+import farwatt.catalogue.Bounds;
+import farwatt.catalogue.CatalogueCode;
+import farwatt.catalogue.Kind;
 import farwatt.language.FaultKind;
 import farwatt.language.Formula;
 import farwatt.language.Frame;
+import farwatt.quantity.Show;
+import farwatt.quantity.Units;
 import farwatt.report.Messages;
 import farwatt.report.Place;
 import farwatt.report.Span;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
 
 /** Works out formulas of cells; a fault that begins in one carries the cell as its origin. */
 final class Cells implements CellVertex.Evaluator {
     private final Layout layout;
     private final Faults faults;
     private final Frame frame;
+    private final Units units;
+    private final Map<Col, Bounds> bounds = new HashMap<>();
     private Place origin = Place.NONE;
 
-    Cells(Layout layout, Faults faults) {
+    Cells(Layout layout, Faults faults, Units units) {
         this.layout = layout;
+        this.units = units;
         this.faults = faults;
         frame = new Frame(this::raise);
     }
 
-    Frame frame() {
-        return frame;
+    @Override
+    public double cell(Bound bound, Col col, int place) {
+        double value = value(bound, col, place);
+        if (Double.isNaN(value) || !(col.name.kind() instanceof Kind.Quantity kind)) {
+            return value;
+        }
+        Optional<CatalogueCode> broken = bounds.computeIfAbsent(col, c -> Bounds.of(c.name, kind.unit(units)))
+                .broken(value);
+        if (broken.isEmpty()) {
+            return value;
+        }
+        String said = Show.text(value, kind.unit(units));
+        return faults.raise(
+                new Fault(Fault.Kind.UNREADABLE, origin, origin.text() + ": " + Messages.text(broken.get(), said)));
+    }
+
+    /** The frame on a row of a gather; a fault that begins there carries the row as its origin. */
+    Frame at(int row) {
+        origin = layout.place(row);
+        return frame.at(row);
     }
 
     @Override

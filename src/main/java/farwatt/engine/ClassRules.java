@@ -73,13 +73,13 @@ final class ClassRules {
     /**
      * Floor volts of a class asked for; on a passive feed, where classes mean nothing, they must be typed.
      *
-     * @param feedRun by row of a node: the run that feeds it, −1 if none
      * @param top largest class that each run's port can grant
      */
-    RowRule floor(Col asked, int[] feedRun, Col top) {
+    RowRule floor(Col asked, Topology topology, Col top) {
         return place -> {
-            int run = feedRun[asked.base + place];
-            if (run >= 0 && top.v[run - top.base] == NO_CLASSES) {
+            int run = topology.feedRun[asked.base + place];
+            boolean fed = run >= 0 && topology.from[run] >= 0;
+            if (fed && top.v[run - top.base] == NO_CLASSES) {
                 return Double.NaN;
             }
             double word = asked.v[place];

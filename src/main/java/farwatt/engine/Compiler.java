@@ -2,7 +2,8 @@ package farwatt.engine;
 
 import farwatt.catalogue.Stage;
 import farwatt.language.Checked;
-import farwatt.language.Frame;
+import farwatt.language.Coloured;
+import farwatt.language.FaultKind;
 import farwatt.language.GatherPlan;
 import farwatt.language.Hoist;
 import farwatt.language.Language;
@@ -11,17 +12,22 @@ import farwatt.language.Planned;
 import farwatt.language.Problem;
 import farwatt.language.Ref;
 import farwatt.language.Type;
+import farwatt.language.Uses;
 import farwatt.language.Wanted;
 import farwatt.quantity.Decimal;
+import farwatt.quantity.Units;
 import farwatt.report.Level;
+import farwatt.report.Messages;
 import farwatt.report.Notice;
 import farwatt.report.Place;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Makes expressions ready: read, checked against the names of the plan, planned once for all rows that share their
@@ -30,14 +36,14 @@ import java.util.Optional;
 final class Compiler {
     private final Names names;
     private final Faults faults;
-    private final Frame frame;
+    private final Cells cells;
     private final Map<String, Bound> ready = new HashMap<>();
     private final Map<String, GatherVertex> gathers = new LinkedHashMap<>();
 
-    Compiler(Names names, Faults faults, Frame frame) {
+    Compiler(Names names, Faults faults, Cells cells) {
         this.names = names;
         this.faults = faults;
-        this.frame = frame;
+        this.cells = cells;
     }
 
     /** Gathers lifted out so far. */
@@ -93,6 +99,14 @@ final class Compiler {
                 .orElse(planned);
     }
 
+    /** What stands for an expression that cannot be made ready: always the same fault. */
+    Bound broken(String text, String kind, Wanted wanted, double fault) {
+        Parsed parsed = Language.parse(text, names.units, Decimal.POINT);
+        Checked checked = Language.check(parsed, new PlanScope(names, kind, kind), wanted);
+        Uses nothing = new Uses(List.of(), List.of(), List.of());
+        return new Bound(text, checked, new Planned(frame -> fault, wanted.type(), nothing), List.of());
+    }
+
     /** The same for a text that is only looked at: nothing is shared and gathers stay where they are. */
     Optional<Bound> look(String text, String kind) {
         PlanScope scope = new PlanScope(names, kind, kind);
@@ -102,6 +116,17 @@ final class Compiler {
         }
         Planned planned = planned(checked, scope, Hoist.NONE, Place.NONE, text);
         return Optional.of(new Bound(text, checked, planned, CellReads.deps(planned.uses())));
+    }
+
+    /** Every name in a text, whatever it may refer to. */
+    static Set<String> mentioned(String text, Units units) {
+        Set<String> names = new HashSet<>();
+        for (Coloured part : Language.parse(text, units, Decimal.POINT).colours()) {
+            if (part.colour() == Coloured.Colour.NAME || part.colour() == Coloured.Colour.MEMBER) {
+                names.add(text.substring(part.span().from(), part.span().to()));
+            }
+        }
+        return names;
     }
 
     private static List<Notice> say(List<Problem> problems, Place place) {
@@ -147,7 +172,9 @@ final class Compiler {
                     EngineCode.NO_ROWS,
                     gather.expr().kind().word(),
                     gather.expr().rows().table().name());
-            return new GatherVertex(out, gather, CellReads.gatherDeps(gather), frame, nothing, names.layout.rows());
+            double tooLarge = faults.raise(
+                    new Fault(Fault.Kind.ARITHMETIC, Place.NONE, key + ": " + Messages.text(FaultKind.TOO_LARGE)));
+            return new GatherVertex(out, gather, cells, nothing, tooLarge, names.layout.rows());
         });
         Type type = gather.type();
         return Optional.of(new Ref.Cell(gather.key(), vertex.out(), vertex.out().base, type));

@@ -233,6 +233,11 @@ final class Flattener {
         net.alphaCord[n] = ok(practice.value("copper_alpha"));
         net.alphaOthers[n] = net.alphaCord[n];
         net.ambient[n] = ok(air.ofZone(zone, corner));
+        double coldest = 1 + Math.max(net.alpha[n], net.alphaCord[n]) * (net.ambient[n] - 20);
+        if (coldest <= 0) {
+            String id = layout.id(run);
+            ok(faults.raise(Fault.Kind.UNREADABLE, topology.place(run), EngineCode.TOO_COLD, id));
+        }
         net.bundle[n] = bundlePlace < 0 ? -1 : denseBundle[bundlePlace];
         if (bundlePlace >= 0 && shapes.faultOf(bundlePlace) != 0) {
             ok(shapes.faultOf(bundlePlace));

@@ -17,25 +17,29 @@ final class GatherVertex extends Vertex {
     private final Col out;
     private final GatherPlan plan;
     private final List<Dep> deps;
-    private final Frame frame;
+    private final Cells cells;
     private final double nothing;
+    private final double tooLarge;
     private final int[] rows;
     private final int[] blockOf;
     private final double[] part;
     private final double[] rest;
     private final int[] counted;
     private final boolean[] due;
+    private boolean fresh = true;
 
     /**
      * @param nothing the answer of a mean, least or greatest over no rows
+     * @param tooLarge the answer where a sum is beyond what can be worked with
      * @param rowCount how many rows all tables have
      */
-    GatherVertex(Col out, GatherPlan plan, List<Dep> deps, Frame frame, double nothing, int rowCount) {
+    GatherVertex(Col out, GatherPlan plan, Cells cells, double nothing, double tooLarge, int rowCount) {
         this.out = out;
         this.plan = plan;
-        this.deps = deps;
-        this.frame = frame;
+        this.deps = CellReads.gatherDeps(plan);
+        this.cells = cells;
         this.nothing = nothing;
+        this.tooLarge = tooLarge;
         out.maker = this;
         rows = plan.set().rows();
         blockOf = new int[rowCount];
@@ -75,14 +79,19 @@ final class GatherVertex extends Vertex {
 
     @Override
     void all() {
+        fresh = false;
         for (int block = 0; block < part.length; block++) {
             gather(block);
         }
-        out.v[0] = result();
+        out.put(0, result());
     }
 
     @Override
     void some() {
+        if (fresh) {
+            all();
+            return;
+        }
         Marks touched = new Marks();
         boolean every = false;
         boolean any = false;
@@ -108,7 +117,7 @@ final class GatherVertex extends Vertex {
         out.put(0, result());
     }
 
-    /** Works out one block's part; a fault of a row is the block's. */
+    /** Works out one block's part: the first fault met, unless the answer was decided before. */
     private void gather(int block) {
         Formula where = plan.where().orElse(null);
         Formula body = plan.body().orElse(null);
@@ -116,24 +125,28 @@ final class GatherVertex extends Vertex {
         rest[block] = 0;
         counted[block] = 0;
         int end = Math.min(rows.length, (block + 1) * BLOCK);
-        for (int k = block * BLOCK; k < end; k++) {
-            frame.at(rows[k]);
+        for (int k = block * BLOCK; k < end && !isDecided(part[block]); k++) {
+            Frame frame = cells.at(rows[k]);
             double counts = where == null ? 1 : where.value(frame);
-            if (Double.isNaN(counts)) {
-                part[block] = counts;
-                return;
-            }
-            if (counts == 0) {
-                continue;
-            }
-            counted[block]++;
-            double value = body == null ? 1 : body.value(frame);
+            double value = counts != 1 ? counts : body == null ? 1 : body.value(frame);
             if (Double.isNaN(value)) {
                 part[block] = value;
                 return;
             }
-            take(block, value);
+            if (counts != 0) {
+                counted[block]++;
+                take(block, value);
+            }
         }
+    }
+
+    /** True where further rows make no difference. */
+    private boolean isDecided(double sofar) {
+        return switch (plan.expr().kind()) {
+            case EVERY -> sofar == 0;
+            case SOME -> sofar == 1;
+            default -> false;
+        };
     }
 
     private double start() {
@@ -165,7 +178,7 @@ final class GatherVertex extends Vertex {
         double sum = start();
         double lost = 0;
         int count = 0;
-        for (int block = 0; block < part.length; block++) {
+        for (int block = 0; block < part.length && !isDecided(sum); block++) {
             double value = part[block];
             if (Double.isNaN(value)) {
                 return value;
@@ -183,10 +196,14 @@ final class GatherVertex extends Vertex {
             }
         }
         return switch (plan.expr().kind()) {
-            case TOTAL, COUNT -> sum + lost;
-            case MEAN -> count == 0 ? nothing : (sum + lost) / count;
+            case TOTAL, COUNT -> finite(sum + lost);
+            case MEAN -> count == 0 ? nothing : finite((sum + lost) / count);
             case LEAST, GREATEST -> count == 0 ? nothing : sum;
             case EVERY, SOME -> sum;
         };
+    }
+
+    private double finite(double value) {
+        return Double.isFinite(value) ? value : tooLarge;
     }
 }

@@ -36,7 +36,7 @@ final class GivenRules {
             rules.put(
                     col(asked.table, "volts_floor"),
                     new Given(
-                            classes.floor(asked, topology.feedRun, inside.top),
+                            classes.floor(asked, topology, inside.top),
                             List.of(Dep.here(asked), Dep.over(inside.top, relations.run))));
         }
         add(RUNS, "cable_diameter", BundleShapes.usualDiameter(col(RUNS, "category")), "category");

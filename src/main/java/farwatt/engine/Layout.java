@@ -104,6 +104,10 @@ final class Layout {
      * cells beside it.
      */
     Place place(int row, String key) {
+        if (row >= rows()) {
+            // a gather that stands alone has a cell behind all rows
+            return new Place("", "", key);
+        }
         Table table = table(row);
         if (table == Table.PLAN) {
             return new Place(table.key(), "", key);

@@ -53,22 +53,24 @@ final class Model {
         units = new Units(plan.currency());
         columns = new Columns(layout, faults);
         practice = new Practice(layout, columns);
-        RowCells rows = new RowCells(layout, plan, notices);
-        rows.duplicates();
-        topology = new Topology(layout, faults, used, rows.ends("from"), rows.ends("to"));
+        new Duplicates(plan, notices).find();
+        RowCells rows = new RowCells(layout, plan, faults, notices);
+        int[] from = rows.ends("from");
+        int[] to = rows.ends("to");
         int[] zoneOf = rows.named("zone", Table.ZONES, used);
         int[] bundleOf = rows.named("bundle", Table.BUNDLES, used);
+        topology = new Topology(layout, faults, used, from, to, rows.slips);
         relations = new Relations(layout, topology, faults, zoneOf, bundleOf);
         site = new Site(layout, topology, bundleOf);
         air = new Air(layout, columns, topology, zoneOf);
         inside = new Inside(layout, columns, topology, relations, faults, practice);
-        cells = new Cells(layout, faults);
+        cells = new Cells(layout, faults, units);
         Map<Table, farwatt.language.RowSet> sets = new EnumMap<>(Table.class);
         for (Table table : Table.site()) {
-            sets.put(table, new TableRows(layout, topology, table, used));
+            sets.put(table, new TableRows(layout, topology, table));
         }
         names = new Names(layout, columns, texts, units, faults, relations, sets);
-        compiler = new Compiler(names, faults, cells.frame());
+        compiler = new Compiler(names, faults, cells);
         filler = new CellFiller(this);
         notices.addAll(topology.notices());
         fill(bundleOf);

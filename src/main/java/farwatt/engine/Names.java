@@ -87,7 +87,16 @@ final class Names {
         if (parts.isEmpty()) {
             return Optional.empty();
         }
-        Type type = type(parts.get(0));
+        // a column of a person's own may be another thing in each of two tables, and then it is no name for both
+        List<Type> types = parts.stream()
+                .map(this::type)
+                .filter(type -> type != Type.Plain.UNKNOWN)
+                .distinct()
+                .toList();
+        if (types.size() > 1) {
+            return Optional.empty();
+        }
+        Type type = types.isEmpty() ? Type.Plain.UNKNOWN : types.get(0);
         boolean whole = tables.size() == 1;
         return Optional.of(new Ref.Reads(name, whole ? parts.get(0) : union(kind, name, parts), type));
     }

@@ -13,8 +13,11 @@ import farwatt.report.Level;
 import farwatt.report.Notice;
 import farwatt.report.Place;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Columns of a person's own, and needs: what is derived from everything else. */
 final class OwnColumns {
@@ -42,8 +45,11 @@ final class OwnColumns {
             Optional<Table> table = Table.of(row.text("table")).filter(Table::isSite);
             if (table.isEmpty()) {
                 say(EngineCode.UNKNOWN_TABLE, place, row.text("table"));
-            } else if (Catalogue.find(table.get(), row.id()).isPresent()) {
-                say(EngineCode.NAME_TAKEN, place, row.id());
+            } else if (Catalogue.find(table.get(), row.id()).isPresent()
+                    || model.relations.of(table.get(), row.id()).isPresent()) {
+                say(EngineCode.COLUMN_TAKEN, place, row.id(), table.get().key());
+            } else if (model.columns.find(table.get(), row.id()).isPresent()) {
+                say(EngineCode.DUPLICATE_ID, place, row.id(), table.get().key());
             } else {
                 declare(row, table.get(), place);
             }
@@ -83,45 +89,84 @@ final class OwnColumns {
         }
     }
 
-    /** Makes expressions ready; one whose type follows from another's is tried again once that is known. */
+    /** Makes expressions ready, each after those whose types it needs. */
     void derive() {
-        List<Derived> waiting = new ArrayList<>(derived);
-        int before = waiting.size() + 1;
-        while (!waiting.isEmpty() && waiting.size() < before) {
-            before = waiting.size();
-            waiting.removeIf(each -> {
-                boolean typed = each.unit().isPresent() || !mentionsUntyped(each, waiting);
-                return typed && compile(each);
-            });
-        }
-        waiting.forEach(this::compile);
+        new Strong(derived.size()) {
+            @Override
+            int[] reads(int column) {
+                return untypedIn(derived.get(column));
+            }
+
+            @Override
+            void found(int[] set, boolean loops) {
+                List<Derived> columns =
+                        Arrays.stream(set).mapToObj(derived::get).toList();
+                while (learn(columns) && loops) {
+                    // a name may look like a column's without being it, so a loop of names need not be one of columns
+                }
+                columns.forEach(OwnColumns.this::add);
+            }
+        }.run();
         needs();
         plan();
     }
 
-    private static boolean mentionsUntyped(Derived each, List<Derived> waiting) {
-        return waiting.stream()
-                .anyMatch(other -> other.unit().isEmpty()
-                        && !other.equals(each)
-                        && each.row().text("is").contains(other.row().id()));
+    /** Columns whose type follows from an expression and whose names a text mentions. */
+    private int[] untypedIn(Derived column) {
+        Set<String> names = Compiler.mentioned(column.row().text("is"), model.units);
+        return IntStream.range(0, derived.size())
+                .filter(other -> derived.get(other).unit().isEmpty()
+                        && names.contains(derived.get(other).row().id()))
+                .toArray();
     }
 
-    private boolean compile(Derived each) {
+    /** Finds out the types of columns that name each other; true if one is another than was known. */
+    private boolean learn(List<Derived> columns) {
+        boolean learnt = false;
+        for (Derived each : columns) {
+            Type before = model.names.type(each.col());
+            Type now =
+                    compile(each).bound().map(bound -> bound.planned().type()).orElse(Type.Plain.UNKNOWN);
+            if (each.unit().isEmpty() && !now.equals(before)) {
+                model.names.ownType(each.col(), now);
+                learnt = true;
+            }
+        }
+        return learnt;
+    }
+
+    private Compiler.Result compile(Derived each) {
         Wanted wanted = each.unit().map(Wanted::in).orElse(Wanted.ANY);
-        String text = each.row().text("is");
-        Compiler.Result result =
-                model.compiler.compile(text, RowKinds.of(each.col().table), wanted, Stage.DERIVED, each.place());
-        if (result.bound().isPresent()) {
-            Bound bound = result.bound().get();
-            model.names.ownType(each.col(), bound.planned().type());
-            vertices.add(new FormulaVertex(each.col(), bound, model.cells));
-        } else {
+        String kind = RowKinds.of(each.col().table);
+        return model.compiler.compile(each.row().text("is"), kind, wanted, Stage.DERIVED, each.place());
+    }
+
+    private void add(Derived each) {
+        Compiler.Result result = compile(each);
+        if (result.bound().isEmpty()) {
             model.notices.addAll(result.notices());
             String why = each.place().text() + ": " + result.notices().get(0).text();
             double fault = model.faults.raise(new Fault(Fault.Kind.UNREADABLE, each.place(), why));
             vertices.add(new RuleVertex(each.col(), place -> fault, List.of()));
+            return;
         }
-        return true;
+        Bound bound = result.bound().get();
+        if (bound.planned().formula() instanceof Waiting waiting) {
+            CellReads.behind(waiting.column()).stream()
+                    .filter(this::isOpen)
+                    .findFirst()
+                    .ifPresent(on ->
+                            say(EngineCode.UNTYPED, each.place(), each.place().text(), on.key()));
+        }
+        vertices.add(new FormulaVertex(each.col(), bound, model.cells));
+    }
+
+    /** True for an own column whose expression is sound and whose type nobody knows all the same. */
+    private boolean isOpen(Col col) {
+        return derived.stream()
+                .anyMatch(each -> each.col().equals(col)
+                        && each.unit().isEmpty()
+                        && compile(each).bound().isPresent());
     }
 
     private void needs() {

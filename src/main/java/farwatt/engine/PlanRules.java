@@ -100,7 +100,6 @@ final class PlanRules {
 
     private double orZero(Col price, int place) {
         int row = price.base + place;
-        boolean unused = topology.outside[row] != 0 && faults.kind(topology.outside[row]) == Fault.Kind.OUT_OF_USE;
-        return unused || faults.isBlank(price, place) ? 0 : price.v[place];
+        return topology.isLeftOut(row) || faults.isBlank(price, place) ? 0 : price.v[place];
     }
 }

@@ -2,6 +2,7 @@ package farwatt.engine;
 
 import farwatt.catalogue.Catalogue;
 import farwatt.catalogue.Kind;
+import farwatt.plan.Cell;
 import farwatt.plan.Plan;
 import farwatt.plan.Row;
 import farwatt.plan.Table;
@@ -9,9 +10,8 @@ import farwatt.report.Level;
 import farwatt.report.Notice;
 import farwatt.report.Place;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 
 /** Cells that name rows: the ends of runs, zones, bundles. They stand as they are, never as expressions. */
 final class RowCells {
@@ -20,24 +20,31 @@ final class RowCells {
 
     private final Layout layout;
     private final Plan plan;
+    private final Faults faults;
     private final List<Notice> notices;
 
-    RowCells(Layout layout, Plan plan, List<Notice> notices) {
+    /** By row: the fault of a cell of its that names no row it could name, 0 if there is none. */
+    final double[] slips;
+
+    RowCells(Layout layout, Plan plan, Faults faults, List<Notice> notices) {
         this.layout = layout;
         this.plan = plan;
+        this.faults = faults;
         this.notices = notices;
+        slips = new double[layout.rows()];
     }
 
     /** By place of a run: the row its end names, or one of the marks above. */
     int[] ends(String name) {
         int[] found = new int[layout.size(Table.RUNS)];
         for (int place = 0; place < found.length; place++) {
-            found[place] = read(Table.RUNS, plan.rows(Table.RUNS).at(place), name);
+            Row row = plan.rows(Table.RUNS).at(place);
+            found[place] = read(Table.RUNS, row, layout.base(Table.RUNS) + place, name);
         }
         return found;
     }
 
-    /** By row: the zone or bundle it names, −1 for none. */
+    /** By row: the zone or bundle in use that it names, −1 for none. */
     int[] named(String name, Table target, boolean[] used) {
         int[] found = new int[layout.rows()];
         Arrays.fill(found, UNKNOWN);
@@ -47,7 +54,7 @@ final class RowCells {
             }
             int row = layout.base(table);
             for (Row each : plan.rows(table)) {
-                int to = read(table, each, name);
+                int to = read(table, each, row, name);
                 if (to >= 0 && layout.isIn(to, target) && used[to]) {
                     found[row] = to;
                 }
@@ -57,48 +64,33 @@ final class RowCells {
         return found;
     }
 
-    private int read(Table table, Row row, String name) {
-        String text = row.text(name).strip();
+    private int read(Table table, Row row, int number, String name) {
+        Optional<Cell> cell = row.cell(name);
+        String text = cell.map(c -> c.text().strip()).orElse("");
         if (text.isEmpty()) {
             return EMPTY;
         }
-        int found = layout.siteRow(text);
-        Place place = new Place(table.key(), row.id(), name);
+        int found = cell.get().form() == Cell.Form.OTHER ? UNKNOWN : layout.siteRow(text);
         Kind.RowOf kind = (Kind.RowOf) Catalogue.need(table, name).kind();
-        if (found < 0) {
-            notices.add(Notice.of(Level.FAIL, EngineCode.NO_SUCH_ROW, place, text));
-            return UNKNOWN;
+        if (found >= 0 && kind.tables().contains(layout.table(found))) {
+            return found;
         }
-        if (!kind.tables().contains(layout.table(found))) {
-            String wanted = String.join(
-                    " or ",
-                    kind.tables().stream()
-                            .map(t -> RowKinds.called(RowKinds.of(t)))
-                            .toList());
-            String is = RowKinds.called(RowKinds.of(layout.table(found)));
-            notices.add(Notice.of(Level.FAIL, EngineCode.WRONG_TABLE, place, text, is, wanted));
-            return UNKNOWN;
+        Place place = new Place(table.key(), row.id(), name);
+        Notice notice = found < 0
+                ? Notice.of(Level.FAIL, EngineCode.NO_SUCH_ROW, place, text)
+                : Notice.of(Level.FAIL, EngineCode.WRONG_TABLE, place, text, called(layout.table(found)), wanted(kind));
+        notices.add(notice);
+        if (slips[number] == 0) {
+            slips[number] = faults.raise(new Fault(Fault.Kind.UNREADABLE, place, notice.line()));
         }
-        return found;
+        return UNKNOWN;
     }
 
-    /** A notice for every id that is there twice; the first row keeps it. */
-    void duplicates() {
-        Set<Integer> seen = new HashSet<>();
-        for (Table table : Table.site()) {
-            int row = layout.base(table);
-            for (Row each : plan.rows(table)) {
-                int first = layout.siteRow(each.id());
-                if (first != row && seen.add(row)) {
-                    notices.add(Notice.of(
-                            Level.FAIL,
-                            EngineCode.DUPLICATE_ID,
-                            Place.row(table.key(), each.id()),
-                            each.id(),
-                            layout.table(first).key()));
-                }
-                row++;
-            }
-        }
+    private static String wanted(Kind.RowOf kind) {
+        return String.join(" or ", kind.tables().stream().map(RowCells::called).toList());
+    }
+
+    private static String called(Table table) {
+        return RowKinds.called(RowKinds.of(table));
     }
 }

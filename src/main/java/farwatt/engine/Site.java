@@ -58,7 +58,7 @@ final class Site {
             lists.add(new IntList(4));
         }
         for (int run = layout.base(Table.RUNS); run < layout.end(Table.RUNS); run++) {
-            boolean used = topology.from[run] >= 0 && topology.to[run] >= 0;
+            boolean used = topology.from[run] >= 0 && topology.to[run] >= 0 && !topology.isLeftOut(run);
             if (used && bundleOf[run] >= 0) {
                 lists.get(bundleOf[run] - layout.base(Table.BUNDLES)).add(run);
             }

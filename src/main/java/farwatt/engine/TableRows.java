@@ -15,12 +15,12 @@ final class TableRows implements RowSet {
     private final int[] rows;
     private final Map<Integer, int[]> on = new HashMap<>();
 
-    TableRows(Layout layout, Topology topology, Table table, boolean[] used) {
+    TableRows(Layout layout, Topology topology, Table table) {
         this.layout = layout;
         this.topology = topology;
         this.table = table;
         rows = IntStream.range(layout.base(table), layout.end(table))
-                .filter(row -> used[row])
+                .filter(row -> !topology.isLeftOut(row))
                 .boxed()
                 .sorted((a, b) -> NaturalOrder.IDS.compare(layout.id(a), layout.id(b)))
                 .mapToInt(Integer::intValue)

@@ -140,7 +140,7 @@ final class Tangle extends Vertex {
         List<Place> places = new ArrayList<>();
         for (int k = 0; k < set.length; k++) {
             Col col = cols.get(colOf(set[k]));
-            places.add(place(col, col.base + set[k] - offset(col)));
+            places.add(layout.place(col.base + set[k] - offset(col), col.key()));
         }
         List<String> names = new ArrayList<>();
         for (int k = 0; k < Math.min(MEMBERS_SHOWN, places.size()); k++) {
@@ -155,9 +155,5 @@ final class Tangle extends Vertex {
             Col col = cols.get(colOf(cell));
             col.put(cell - offset(col), fault);
         }
-    }
-
-    private Place place(Col col, int row) {
-        return row < layout.rows() ? layout.place(row, col.key()) : new Place("", "", col.key());
     }
 }

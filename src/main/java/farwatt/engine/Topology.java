@@ -2,13 +2,13 @@ package farwatt.engine;
 
 import farwatt.plan.NaturalOrder;
 import farwatt.plan.Table;
-import farwatt.report.Level;
 import farwatt.report.Notice;
 import farwatt.report.Place;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What feeds what: the trees from each source down, found from the runs that are in use. A node fed twice, a ring, a
@@ -17,13 +17,11 @@ import java.util.List;
  */
 final class Topology {
     private static final int NONE = -1;
-    private static final int RING_SHOWN = 16;
 
     private final Layout layout;
-    private final Faults faults;
-    private final List<Notice> notices = new ArrayList<>();
+    private final Outside reasons;
 
-    /** By node: the run that feeds it, −1 if none. */
+    /** By node: the run that feeds it, or would if it could; −1 if none. */
     final int[] feedRun;
     /** By run: the node it leaves from and the one it feeds, −1 if there is none in use. */
     final int[] from;
@@ -43,38 +41,41 @@ final class Topology {
     /** Positions at which trees start, and at the end the number of nodes in trees. */
     final int[] trees;
 
+    private final boolean[] used;
     private final List<List<Integer>> children = new ArrayList<>();
 
     /**
      * @param used by row: whether it is in use
      * @param fromCell by place of a run: the row its {@code from} names, −1 unknown, −2 empty
      * @param toCell the same of {@code to}
+     * @param slips by row: the fault of a cell that names a row wrongly, 0 if there is none
      */
-    Topology(Layout layout, Faults faults, boolean[] used, int[] fromCell, int[] toCell) {
+    Topology(Layout layout, Faults faults, boolean[] used, int[] fromCell, int[] toCell, double[] slips) {
         this.layout = layout;
-        this.faults = faults;
+        this.used = used;
         int rows = layout.rows();
         feedRun = filled(rows);
         from = filled(rows);
         to = filled(rows);
-        outside = new double[rows];
+        outside = slips.clone();
         at = filled(rows);
-        for (int i = 0; i < rows; i++) {
-            children.add(List.of());
-        }
         for (int row = 0; row < rows; row++) {
+            children.add(List.of());
             if (!used[row]) {
                 outside[row] = faults.lack(Lack.OUT_OF_USE, row);
             }
         }
-        connect(used, fromCell, toCell);
+        reasons = new Outside(layout, faults, this);
+        int[] runs = natural(List.of(Table.RUNS));
+        connect(runs, fromCell, toCell);
+        feed(runs, toCell);
         linkChildren();
-        int[] sorted = natural(used);
+        int[] nodes = natural(List.of(Table.SOURCES, Table.SWITCHES, Table.DEVICES));
         IntList walk = new IntList(rows);
         IntList parents = new IntList(rows);
         IntList starts = new IntList(16);
-        for (int row : sorted) {
-            if (layout.isIn(row, Table.SOURCES)) {
+        for (int row : nodes) {
+            if (layout.isIn(row, Table.SOURCES) && outside[row] == 0) {
                 starts.add(walk.size());
                 walk(row, walk, parents);
             }
@@ -84,7 +85,7 @@ final class Topology {
         starts.add(order.length);
         trees = starts.toArray();
         endAt = ends();
-        explainRest(sorted);
+        reasons.explain(nodes);
     }
 
     private static int[] filled(int rows) {
@@ -94,81 +95,74 @@ final class Topology {
     }
 
     List<Notice> notices() {
-        return notices;
+        return reasons.notices();
     }
 
     Place place(int row) {
         return layout.place(row);
     }
 
-    /** Nodes in use in natural order of their ids. */
-    private int[] natural(boolean[] used) {
-        List<Integer> nodes = new ArrayList<>();
-        for (Table table : List.of(Table.SOURCES, Table.SWITCHES, Table.DEVICES)) {
-            for (int row = layout.base(table); row < layout.end(table); row++) {
-                if (used[row]) {
-                    nodes.add(row);
-                }
-            }
-        }
-        nodes.sort((a, b) -> NaturalOrder.IDS.compare(layout.id(a), layout.id(b)));
-        return nodes.stream().mapToInt(Integer::intValue).toArray();
+    /** True for a row that is out of use, or left out because it hangs on one that is. */
+    boolean isLeftOut(int row) {
+        return reasons.isLeftOut(row);
     }
 
-    private void connect(boolean[] used, int[] fromCell, int[] toCell) {
-        int base = layout.base(Table.RUNS);
-        for (int place = 0; place < layout.size(Table.RUNS); place++) {
-            int run = base + place;
+    /** The rows of some tables in natural order of their ids. */
+    private int[] natural(List<Table> tables) {
+        return tables.stream()
+                .flatMapToInt(table -> IntStream.range(layout.base(table), layout.end(table)))
+                .boxed()
+                .sorted((a, b) -> NaturalOrder.IDS.compare(layout.id(a), layout.id(b)))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    /** Finds the two ends of every run in use. */
+    private void connect(int[] runs, int[] fromCell, int[] toCell) {
+        for (int run : runs) {
             if (!used[run]) {
                 continue;
             }
-            int near = end(run, "from", fromCell[place], used);
-            int far = end(run, "to", toCell[place], used);
-            from[run] = near;
-            to[run] = far;
-            if (near < 0 || far < 0) {
-                continue;
-            }
-            if (feedRun[far] >= 0) {
-                fedTwice(far, run);
-            } else {
-                feedRun[far] = run;
-            }
+            int place = run - layout.base(Table.RUNS);
+            from[run] = end(run, "from", fromCell[place]);
+            to[run] = end(run, "to", toCell[place]);
         }
     }
 
-    /** The node in use that an end names, or −1 with a notice and a fault on the run. */
-    private int end(int run, String name, int cell, boolean[] used) {
+    /** The node in use that an end names, or −1 with a fault on the run. */
+    private int end(int run, String name, int cell) {
         if (cell >= 0 && used[cell]) {
             return cell;
         }
-        if (cell >= 0) {
+        if (outside[run] == 0) {
             // what it leads to is out of use, and so then is the run: no mistake
-            outside[run] = outside[cell];
-            return NONE;
+            outside[run] = cell >= 0 ? outside[cell] : reasons.emptyEnd(run, name);
         }
-        EngineCode code = cell == -2 ? EngineCode.RUN_END_EMPTY : EngineCode.RUN_TO_NOWHERE;
-        Place where = new Place(Table.RUNS.key(), layout.id(run), name);
-        Notice notice = Notice.of(Level.FAIL, code, where, layout.id(run), name);
-        notices.add(notice);
-        outside[run] = faults.raise(new Fault(Fault.Kind.NOT_FED, where, notice.text()));
         return NONE;
     }
 
-    private void fedTwice(int node, int run) {
-        if (outside[node] == 0) {
-            Notice notice = Notice.of(
-                    Level.FAIL,
-                    EngineCode.FED_TWICE,
-                    place(node),
-                    layout.id(node),
-                    layout.id(feedRun[node]),
-                    layout.id(run));
-            notices.add(notice);
-            outside[node] = faults.raise(new Fault(Fault.Kind.NOT_FED, place(node), notice.text()));
+    /**
+     * Finds what feeds each node: a whole run, else one that comes from nowhere, else one that is out of use, so that a
+     * node without power can say what it hangs on.
+     */
+    private void feed(int[] runs, int[] toCell) {
+        for (int run : runs) {
+            if (from[run] >= 0 && to[run] >= 0) {
+                if (feedRun[to[run]] >= 0) {
+                    reasons.fedTwice(to[run], run);
+                } else {
+                    feedRun[to[run]] = run;
+                }
+            }
         }
-        outside[run] = outside[node];
-        outside[feedRun[node]] = outside[node];
+        for (boolean inUse : new boolean[] {true, false}) {
+            for (int run : runs) {
+                int far = toCell[run - layout.base(Table.RUNS)];
+                if (used[run] == inUse && from[run] < 0 && far >= 0 && used[far] && feedRun[far] < 0) {
+                    feedRun[far] = run;
+                }
+            }
+        }
     }
 
     /** Lays one tree down in preorder, without recursion: trees may be thousands deep. */
@@ -215,71 +209,5 @@ final class Topology {
             }
         }
         return end;
-    }
-
-    /** Says of every node that no tree reached why: it is in a ring, nothing feeds it, or what feeds it is not fed. */
-    private void explainRest(int[] sorted) {
-        int[] walkOf = filled(feedRun.length);
-        for (int node : sorted) {
-            if (at[node] >= 0 || outside[node] != 0) {
-                continue;
-            }
-            List<Integer> path = new ArrayList<>();
-            int up = node;
-            while (at[up] < 0 && outside[up] == 0 && feedRun[up] >= 0 && walkOf[up] != node) {
-                walkOf[up] = node;
-                path.add(up);
-                up = outside[feedRun[up]] != 0 ? feedRun[up] : from[feedRun[up]];
-            }
-            if (walkOf[up] == node) {
-                ring(path.subList(path.indexOf(up), path.size()));
-            } else if (outside[up] == 0) {
-                unfed(up);
-            }
-            for (int below : path) {
-                if (outside[below] == 0) {
-                    outside[below] = hangsOn(below, up);
-                }
-                if (outside[feedRun[below]] == 0) {
-                    outside[feedRun[below]] = outside[below];
-                }
-            }
-        }
-    }
-
-    private double hangsOn(int node, int cause) {
-        Fault why = faults.of(outside[cause]);
-        return faults.raise(
-                Fault.Kind.NOT_FED, why.origin(), EngineCode.HANGS_ON, layout.id(node), layout.id(cause), why.text());
-    }
-
-    private void ring(List<Integer> members) {
-        List<String> names = new ArrayList<>();
-        for (int k = members.size() - 1; k >= 0; k--) {
-            names.add(layout.id(members.get(k)));
-        }
-        int first = 0;
-        for (int k = 1; k < names.size(); k++) {
-            if (NaturalOrder.IDS.compare(names.get(k), names.get(first)) < 0) {
-                first = k;
-            }
-        }
-        List<String> turned = new ArrayList<>(names.subList(first, names.size()));
-        turned.addAll(names.subList(0, first + 1));
-        int head = layout.siteRow(turned.get(0));
-        int shown = Math.min(turned.size(), RING_SHOWN);
-        String way = String.join(" → ", turned.subList(0, shown)) + (shown < turned.size() ? " → …" : "");
-        Notice notice = Notice.of(Level.FAIL, EngineCode.RING, place(head), way);
-        notices.add(notice);
-        double fault = faults.raise(new Fault(Fault.Kind.NOT_FED, place(head), notice.text()));
-        for (int member : members) {
-            outside[member] = fault;
-        }
-    }
-
-    private void unfed(int node) {
-        Notice notice = Notice.of(Level.FAIL, EngineCode.NOT_FED, place(node), layout.id(node));
-        notices.add(notice);
-        outside[node] = faults.raise(new Fault(Fault.Kind.NOT_FED, place(node), notice.text()));
     }
 }

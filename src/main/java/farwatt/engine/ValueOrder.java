@@ -2,13 +2,10 @@ package farwatt.engine;
 
 import farwatt.catalogue.Catalogue;
 import farwatt.catalogue.Reading;
-import farwatt.language.Coloured;
-import farwatt.language.Language;
 import farwatt.language.Type;
 import farwatt.language.Wanted;
 import farwatt.plan.Cell;
 import farwatt.plan.Table;
-import farwatt.quantity.Decimal;
 import farwatt.report.Level;
 import farwatt.report.Notice;
 import farwatt.report.Place;
@@ -52,18 +49,11 @@ final class ValueOrder {
     }
 
     private int[] mentioned(int place) {
-        String text = text(place);
-        IntList found = new IntList(4);
-        for (Coloured part : Language.parse(text, model.units, Decimal.POINT).colours()) {
-            if (part.colour() == Coloured.Colour.NAME) {
-                int row = model.layout.value(
-                        text.substring(part.span().from(), part.span().to()));
-                if (row >= 0) {
-                    found.add(row - col.base);
-                }
-            }
-        }
-        return found.toArray();
+        return Compiler.mentioned(text(place), model.units).stream()
+                .mapToInt(model.layout::value)
+                .filter(row -> row >= 0)
+                .map(row -> row - col.base)
+                .toArray();
     }
 
     /** Reads one value; true if its type is another one than was known. */

@@ -78,6 +78,11 @@ final class WireRules {
     private double read(int place, boolean onePair) {
         double loop = onePair ? product(pairLoop.v[place], share(place), 0.5) : measuredLoop.v[place];
         double warmed = 1 + product(alpha(place), measuredAt.v[place] - 20, 1);
+        if (warmed <= 0) {
+            int run = length.base + place;
+            return faults.raise(
+                    Fault.Kind.UNREADABLE, layout.place(run, measuredAt.key()), EngineCode.TOO_COLD, layout.id(run));
+        }
         return product(loop, 1 / warmed, 1);
     }
 
