@@ -23,6 +23,7 @@ public enum FileCode implements Code {
     ID_NUMBER,
     NOT_READ,
     KEY_TWICE,
+    NAME_TWICE,
     ROW_NO_OBJECT,
     TABLE_NO_LIST,
     PLAN_NO_OBJECT,

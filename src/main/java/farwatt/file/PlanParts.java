@@ -84,6 +84,7 @@ final class PlanParts {
         Plan plan = plan();
         List<Notice> notices = new ArrayList<>();
         said.forEach(s -> notices.add(Notice.of(s.level, s.code, place(s), s.fill.toArray())));
+        notices.addAll(Twins.of(plan));
         notices.addAll(StrangeKeys.of(plan));
         boolean newer = version > Plan.VERSION;
         if (newer) {

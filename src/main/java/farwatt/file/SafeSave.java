@@ -59,6 +59,35 @@ public final class SafeSave {
         return save(PlanWriter.bytes(plan, wording), path, opened, underneath);
     }
 
+    /**
+     * Saves a plan whose unsaved changes are in a journal, and takes the journal away: whenever a crash comes, what it
+     * offers afterwards is not in the file yet.
+     *
+     * @throws Refusal if it was not saved; file and journal are as they were
+     */
+    public Fingerprint save(
+            Plan plan, Path path, Wording wording, Fingerprint opened, Underneath underneath, JournalFile journal)
+            throws Refusal {
+        if (plan.version() > Plan.VERSION) {
+            throw Refusal.of(FileCode.NEWER_KEPT, path);
+        }
+        byte[] bytes = PlanWriter.bytes(plan, wording);
+        Fingerprint next = Fingerprint.of(bytes);
+        try {
+            journal.saving(next);
+        } catch (IOException e) {
+            throw failed(e, path, path.toAbsolutePath(), bytes.length);
+        }
+        save(bytes, path, opened, underneath);
+        try {
+            journal.saved(next);
+        } catch (IOException e) {
+            // it knows that this was saved, so it offers nothing twice
+            return next;
+        }
+        return next;
+    }
+
     Fingerprint save(byte[] bytes, Path path, Fingerprint opened, Underneath underneath) throws Refusal {
         Path target = target(path);
         check(path, target);

@@ -42,20 +42,8 @@ public record Edit(Plan plan, Change inverse) {
     }
 
     private static Edit setCell(Plan plan, Change.SetCell set) {
-        Rows rows = plan.rows(set.table());
-        int place = set.table() == Table.PLAN ? 0 : rows.place(set.id());
-        if (place < 0) {
-            throw new IllegalArgumentException(
-                    "no row " + set.id() + " in " + set.table().key());
-        }
-        Row row = rows.at(place);
-        Row changed = set.cell().map(cell -> row.with(set.name(), cell)).orElseGet(() -> row.without(set.name()));
-        Optional<Cell> before = row.cell(set.name());
-        boolean sameOrder = before.isPresent() == set.cell().isPresent() || before.isEmpty();
-        Change inverse = sameOrder
-                ? new Change.SetCell(set.table(), set.id(), set.name(), before)
-                : new Change.ReplaceRow(set.table(), place, row);
-        return new Edit(plan.with(set.table(), rows.with(place, changed)), inverse);
+        InPlace done = InPlace.make(plan, List.of(set));
+        return new Edit(done.plan(), done.inverses().get(0));
     }
 
     private static Edit addRow(Plan plan, Change.AddRow add) {
@@ -116,10 +104,21 @@ public record Edit(Plan plan, Change inverse) {
     private static Edit batch(Plan plan, Change.Batch batch) {
         Plan now = plan;
         List<Change> inverses = new ArrayList<>();
-        for (Change part : batch.changes()) {
-            Edit edit = apply(now, part);
-            now = edit.plan();
-            inverses.add(edit.inverse());
+        List<Change> changes = batch.changes();
+        int at = 0;
+        while (at < changes.size()) {
+            int end = InPlace.end(now, changes, at);
+            if (end > at) {
+                InPlace done = InPlace.make(now, changes.subList(at, end));
+                now = done.plan();
+                inverses.addAll(done.inverses());
+                at = end;
+            } else {
+                Edit edit = apply(now, changes.get(at));
+                now = edit.plan();
+                inverses.add(edit.inverse());
+                at++;
+            }
         }
         Collections.reverse(inverses);
         return new Edit(now, new Change.Batch(batch.label(), inverses));

@@ -67,6 +67,16 @@ public final class Rows implements Iterable<Row> {
         return new Rows(changed, sameId ? places : null);
     }
 
+    /** A copy of the rows to be changed and handed to {@link #withSameIds}. */
+    Row[] copy() {
+        return rows.clone();
+    }
+
+    /** As many rows with the same ids, other cells. */
+    Rows withSameIds(Row[] changed) {
+        return new Rows(changed, places);
+    }
+
     /** The rows with one more at a place; the ones from there on move back. */
     public Rows inserted(int place, Row row) {
         Row[] more = new Row[rows.length + 1];

@@ -159,6 +159,9 @@ class PlanReaderTest {
             said(
                     "\"scenarios\": [{\"id\": \"a\", \"changes\": [{\"add\": \"runs\", \"row\": {\"id\": \"b\", \"lenght\": \"1 m\"}}]}]",
                     "note scenarios/a/lenght: lenght is no column of runs; it is kept, but not used"),
+            said(
+                    "\"values\": [{\"name\": \"dark\"}, {\"name\": \"Dark\"}], \"needs\": [{\"name\": \"dark\"}]",
+                    "fail values/Dark/: Dark stands twice in values; the first one is used, rename one of them"),
             said("\"studies\": [1], \"mappings\": {}"),
             said("\"columns\": [{\"name\": \"tag\", \"table\": \"runs\"}], \"runs\": [{\"id\": \"a\", \"tag\": 1}]"));
 
@@ -233,6 +236,13 @@ class PlanReaderTest {
         assertEquals(
                 Cell.number("123456789012345678901234567890.10"),
                 row.cell("note").orElseThrow());
+    }
+
+    @Test
+    void aNumberMayBeAsLongAsItLikes() throws Refusal {
+        String digits = "1".repeat(5000);
+        Opened opened = read("{\"farwatt\": 1, \"devices\": [{\"id\": \"a\", \"note\": " + digits + "}]}");
+        assertEquals(digits, opened.plan().rows(Table.DEVICES).at(0).text("note"));
     }
 
     @Test

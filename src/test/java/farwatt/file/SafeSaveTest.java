@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import farwatt.catalogue.Wording;
+import farwatt.plan.Change;
 import farwatt.plan.Plan;
 import farwatt.plan.Row;
 import farwatt.plan.Table;
 import farwatt.report.Refusal;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
@@ -20,6 +22,11 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,6 +86,47 @@ class SafeSaveTest {
         assertEquals(PLAN.rows(Table.RUNS), opened.plan().rows(Table.RUNS));
         assertEquals(saved, opened.fingerprint());
         assertEquals(List.of("quay.farwatt.json"), names());
+    }
+
+    @Test
+    void theOldFileIsNeverWrittenIntoButReplacedAsAWhole() throws Exception {
+        Path file = old();
+        try (InputStream open = Files.newInputStream(file)) {
+            new SafeSave().save(PLAN, file, Wording.PLAIN, Fingerprint.of(OLD), Underneath.REFUSE);
+            assertEquals(Fingerprint.of(OLD), Fingerprint.of(open.readAllBytes()), "who has it open sees the old one");
+        }
+        assertEquals(1, PlanReader.read(file).plan().rows(Table.RUNS).size());
+    }
+
+    @Test
+    void whoeverLooksDuringASaveSeesAWholeFile() throws Exception {
+        assumeTrue(posix());
+        byte[] large = ("{\"farwatt\": 1, \"more\": \"" + "x".repeat(300_000) + "\"}").getBytes(StandardCharsets.UTF_8);
+        Path file = old();
+        AtomicBoolean done = new AtomicBoolean();
+        Future<Integer> looks;
+        ExecutorService looker = Executors.newSingleThreadExecutor();
+        try {
+            looks = looker.submit(() -> looks(file, List.of(OLD.length, large.length), done));
+            for (int i = 0; i < 60; i++) {
+                byte[] bytes = i % 2 == 0 ? large : OLD;
+                new SafeSave().save(bytes, file, Fingerprint.NONE, Underneath.OVERWRITE);
+            }
+        } finally {
+            done.set(true);
+            looker.shutdown();
+        }
+        assertTrue(looks.get() > 0);
+    }
+
+    private static int looks(Path file, List<Integer> sizes, AtomicBoolean done) throws IOException {
+        int looks = 0;
+        while (!done.get()) {
+            int size = Files.readAllBytes(file).length;
+            assertTrue(sizes.contains(size), "half a file: " + size);
+            looks++;
+        }
+        return looks;
     }
 
     @Test
@@ -227,6 +275,30 @@ class SafeSaveTest {
         assertTrue(Files.notExists(stale));
         assertTrue(Files.exists(fresh), "another save may be at it");
         assertTrue(Files.exists(other), "belongs to another plan");
+    }
+
+    @Test
+    void theJournalGoesWithTheSaveAndStaysWithoutIt() throws Exception {
+        Path file = old();
+        Path beside = JournalFile.beside(file);
+        Change change = new Change.AddRow(Table.RUNS, 0, Row.of("trunk"));
+        JournalFile journal = JournalFile.start(beside, Fingerprint.of(OLD));
+        journal.add(change);
+        SafeSave broken = new SafeSave(new BadDisk("force", new IOException("broken"), 1 << 30));
+        assertThrows(
+                Refusal.class,
+                () -> broken.save(PLAN, file, Wording.PLAIN, Fingerprint.of(OLD), Underneath.REFUSE, journal));
+        assertEquals(
+                Optional.of(List.of(change)),
+                JournalFile.recover(beside, Fingerprint.of(OLD)).map(Recovered::changes));
+        Fingerprint next =
+                new SafeSave().save(PLAN, file, Wording.PLAIN, Fingerprint.of(OLD), Underneath.REFUSE, journal);
+        assertEquals(next, PlanReader.read(file).fingerprint());
+        assertTrue(Files.notExists(beside));
+        assertThrows(
+                Refusal.class,
+                () -> new SafeSave()
+                        .save(PLAN.withVersion(2), file, Wording.PLAIN, next, Underneath.OVERWRITE, journal));
     }
 
     @Test

@@ -38,6 +38,40 @@ class EditTest {
         }
     }
 
+    @Test
+    void aBatchIsTheSameAsItsChangesOneByOne() {
+        for (long seed = 1; seed <= 300; seed++) {
+            RandomPlans random = new RandomPlans(seed);
+            Plan start = random.plan();
+            Plan now = start;
+            List<Change> changes = new ArrayList<>();
+            for (int i = 0; i < 15; i++) {
+                Change change = random.change(now);
+                changes.add(change);
+                now = Edit.apply(now, change).plan();
+            }
+            Edit batch = Edit.apply(start, new Change.Batch("all", changes));
+            assertEquals(now, batch.plan(), "seed " + seed);
+            assertEquals(order(now), order(batch.plan()), "seed " + seed);
+            assertEquals(start, Edit.apply(batch.plan(), batch.inverse()).plan(), "seed " + seed);
+        }
+    }
+
+    @Test
+    void aRowThatIsReplacedByOneOfAnotherNameIsFoundUnderItInTheSameBatch() {
+        Plan plan = Edit.apply(
+                        PLAN,
+                        new Change.Batch(
+                                "rename and fill",
+                                List.of(
+                                        new Change.SetCell(Table.RUNS, "trunk", "note", Optional.empty()),
+                                        new Change.ReplaceRow(Table.RUNS, 0, Row.of("long trunk")),
+                                        new Change.SetCell(
+                                                Table.RUNS, "long trunk", "note", Optional.of(Cell.text("dry"))))))
+                .plan();
+        assertEquals("dry", plan.rows(Table.RUNS).at(0).text("note"));
+    }
+
     private static List<String> order(Plan plan) {
         return new ArrayList<>(plan.rest().keySet());
     }
