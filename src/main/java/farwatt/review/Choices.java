@@ -13,7 +13,7 @@ import java.util.Optional;
 /**
  * What a plan's practice list says of findings: a row named like a finding's code, or code and row as
  * {@code review.reach/trunk}, whose {@code is} is fail, warn, note or silent and whose {@code why} gives the reason.
- * Without a reason it does nothing.
+ * Without a reason it does nothing, and what someone can be hurt by is never silent, only a note.
  */
 final class Choices {
     static final String PREFIX = "review.";
@@ -60,7 +60,7 @@ final class Choices {
             return Optional.of(usual);
         }
         applied.put(choice.row().id(), choice.row());
-        return choice.level();
+        return choice.level().isEmpty() && code.caution().isPresent() ? Optional.of(Level.NOTE) : choice.level();
     }
 
     /** What the plan chose that changed something, each with its reason, as sentences to follow a verdict. */

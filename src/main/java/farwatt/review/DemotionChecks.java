@@ -1,5 +1,6 @@
 package farwatt.review;
 
+import farwatt.engine.Corner;
 import farwatt.engine.Figures;
 import farwatt.plan.Plan.Spot;
 import farwatt.plan.Table;
@@ -19,14 +20,21 @@ final class DemotionChecks implements Check {
 
     @Override
     public void look(Findings findings) {
-        for (Tree.Feed feed : scene.tree().feeds()) {
-            Spot node = feed.to();
-            String ask = node.table() == Table.DEVICES ? "class" : "uplink_class";
-            double asked = scene.of(node.table(), ask).at(node.place());
-            double granted = scene.of(node.table(), "class_granted").at(node.place());
-            double less = Scene.deviceWatts(granted);
-            if (Near.under(less, Scene.deviceWatts(asked)) && !Near.over(most(node), less)) {
-                demoted(findings, feed, (int) asked, (int) granted);
+        for (Table table : Scene.FED) {
+            Figures asked = scene.of(table, table == Table.DEVICES ? "class" : "uplink_class");
+            Figures granted = scene.of(table, "class_granted");
+            for (int place = 0; place < scene.rows(table); place++) {
+                double less = Scene.deviceWatts(granted.at(place));
+                if (Near.under(less, Scene.deviceWatts(asked.at(place)))) {
+                    int at = place;
+                    Spot node = new Spot(table, place);
+                    if (!Near.over(most(node), less)) {
+                        int number = (int) granted.at(place);
+                        scene.tree()
+                                .feedOf(node)
+                                .ifPresent(feed -> demoted(findings, feed, (int) asked.at(at), number));
+                    }
+                }
             }
         }
     }
@@ -36,11 +44,11 @@ final class DemotionChecks implements Check {
         if (node.table() == Table.SWITCHES) {
             return 0;
         }
-        Figures draw = scene.of(Table.DEVICES, "draw");
-        Figures start = scene.of(Table.DEVICES, "draw_start");
-        Figures typical = scene.of(Table.DEVICES, "draw_typical");
-        int at = node.place();
-        return Math.max(draw.at(at), Math.max(start.at(at), typical.at(at)));
+        double most = 0;
+        for (Corner corner : Corner.values()) {
+            most = Math.max(most, scene.of(Table.DEVICES, corner.drawName()).at(node.place()));
+        }
+        return most;
     }
 
     private void demoted(Findings findings, Tree.Feed feed, int asked, int granted) {

@@ -55,7 +55,18 @@ final class Findings {
         corner = now;
     }
 
+    /** A finding that is the worse the further its figure lies beyond its limit. */
     void add(ReviewCode code, Level level, Place place, double value, double limit, Parts parts) {
+        add(code, level, place, value, limit, Draft.excess(value, limit), parts);
+    }
+
+    /** A finding whose figure stays within its limit, the worse the less is left. */
+    void addWithin(ReviewCode code, Level level, Place place, double value, double limit, Parts parts) {
+        add(code, level, place, value, limit, limit == 0 ? 0 : value / limit, parts);
+    }
+
+    private void add(
+            ReviewCode code, Level level, Place place, double value, double limit, double weight, Parts parts) {
         Optional<Level> chosen = choices.level(code, place.row(), level);
         if (chosen.isEmpty()) {
             return;
@@ -68,6 +79,7 @@ final class Findings {
                 place,
                 value,
                 limit,
+                weight,
                 () -> Messages.text(code, parts.all()),
                 () -> Messages.text(new Brief(code), parts.all()),
                 code.source(),
@@ -89,6 +101,7 @@ final class Findings {
                 notice.place(),
                 Double.NaN,
                 Double.NaN,
+                0,
                 notice::text,
                 () -> notice.line().replaceFirst("\\.( .*)?$", ""),
                 "",

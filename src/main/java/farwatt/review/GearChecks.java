@@ -5,11 +5,14 @@ import farwatt.plan.Plan.Spot;
 import farwatt.plan.Table;
 import farwatt.report.Level;
 import farwatt.report.Place;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /** Whether switches and devices stand the weather of their zones. */
 final class GearChecks implements Check {
     private final Scene scene;
+    private final Map<String, Optional<Ingress>> known = new HashMap<>();
 
     GearChecks(Scene scene) {
         this.scene = scene;
@@ -30,19 +33,19 @@ final class GearChecks implements Check {
     }
 
     private void ingress(Findings findings, Spot node, Spot zone) {
-        String needed = scene.words(Table.ZONES, zone.place(), "ingress_need").strip();
+        String needed = scene.text(Table.ZONES, zone.place(), "ingress_need");
         if (needed.isEmpty()) {
             return;
         }
-        String rated = scene.words(node.table(), node.place(), "ingress").strip();
+        String rated = scene.text(node.table(), node.place(), "ingress");
         Place place = scene.place(node, "ingress");
         Object[] parts = {scene.tree().id(node), rated, scene.tree().id(zone), needed};
         if (rated.isEmpty()) {
             findings.add(ReviewCode.INGRESS_UNSAID, Level.WARN, place, () -> parts);
             return;
         }
-        Optional<Ingress> need = Ingress.of(needed);
-        Ingress.Fit fit = Ingress.of(rated).flatMap(r -> need.map(r::fit)).orElse(Ingress.Fit.UNKNOWN);
+        Optional<Ingress> need = ingress(needed);
+        Ingress.Fit fit = ingress(rated).flatMap(r -> need.map(r::fit)).orElse(Ingress.Fit.UNKNOWN);
         switch (fit) {
             case TOO_LITTLE -> findings.add(ReviewCode.INGRESS, Level.FAIL, place, () -> parts);
             case OTHER_WATER -> findings.add(ReviewCode.INGRESS_OTHER, Level.WARN, place, () -> parts);
@@ -51,6 +54,10 @@ final class GearChecks implements Check {
                 // nothing to say
             }
         }
+    }
+
+    private Optional<Ingress> ingress(String text) {
+        return known.computeIfAbsent(text, Ingress::of);
     }
 
     private void warmth(Findings findings, Spot node, Spot zone) {

@@ -1,8 +1,14 @@
 package farwatt.review;
 
 import farwatt.engine.Figures;
+import farwatt.plan.NaturalOrder;
 import farwatt.plan.Table;
 import farwatt.report.Level;
+import farwatt.report.Place;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /** Whether data reach over each run at its wire's temperature (ISO/IEC 11801, TIA-568). */
 final class ReachChecks implements Check {
@@ -19,6 +25,7 @@ final class ReachChecks implements Check {
         Figures reach = scene.of(Table.RUNS, "reach");
         Figures temp = scene.of(Table.RUNS, "wire_temp");
         double end = scene.limit("growth_end");
+        List<Tree.Feed> hot = new ArrayList<>();
         for (Tree.Feed feed : scene.tree().feeds()) {
             int run = feed.run();
             double fixed = length.at(run) - cord.at(run);
@@ -26,16 +33,33 @@ final class ReachChecks implements Check {
                 tooLong(findings, run, fixed, reach.at(run), cord.at(run), temp.at(run));
             }
             if (Near.over(temp.at(run), end)) {
-                pastTable(findings, run, temp.at(run), end);
+                hot.add(feed);
             }
         }
+        pastTable(findings, hot, temp, end);
     }
 
-    private void pastTable(Findings findings, int run, double temp, double end) {
-        String id = scene.id(Table.RUNS, run);
-        findings.add(ReviewCode.REACH_TABLE, Level.NOTE, scene.place(Table.RUNS, run, "reach"), temp, end, () -> {
-            String[] both = Say.apart(temp, end, Say.CELSIUS);
-            return new Object[] {id, both[0], both[1]};
+    /** One finding for a zone: where one wire is past the table's end, its neighbours are too. */
+    private void pastTable(Findings findings, List<Tree.Feed> hot, Figures temp, double end) {
+        Map<Place, List<Tree.Feed>> zones = new LinkedHashMap<>();
+        for (Tree.Feed feed : hot) {
+            Place place = scene.calc()
+                    .reckonedIn(feed.run(), scene.corner())
+                    .map(zone -> scene.place(zone, ""))
+                    .orElseGet(() -> scene.place(Table.RUNS, feed.run(), "reach"));
+            zones.computeIfAbsent(place, p -> new ArrayList<>()).add(feed);
+        }
+        zones.forEach((place, feeds) -> {
+            double most =
+                    feeds.stream().mapToDouble(f -> temp.at(f.run())).max().orElseThrow();
+            List<String> runs = feeds.stream()
+                    .map(f -> scene.id(Table.RUNS, f.run()))
+                    .sorted(NaturalOrder.IDS)
+                    .toList();
+            findings.add(ReviewCode.REACH_TABLE, Level.NOTE, place, most, end, () -> {
+                String[] both = Say.apart(most, end, Say.CELSIUS);
+                return new Object[] {Say.list(runs), both[0], both[1]};
+            });
         });
     }
 

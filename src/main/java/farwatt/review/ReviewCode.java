@@ -16,7 +16,7 @@ public enum ReviewCode implements Code {
     WATTS_LIMITED("IEC 62368-1; check against your edition", Phrase.CAUTION_EXTRA_LOW),
     VOLTS_MOST(Sources.STANDARD, Firm.NO),
     // who does not get its watts or volts
-    OVERLOAD("the smallest limit", Firm.NO),
+    OVERLOAD(Sources.LIMITS, Firm.NO),
     RIGHT(Sources.STANDARD, Firm.NO),
     PORT_LIMIT(Sources.STANDARD, Firm.NO),
     DEMOTED_SHORT(Sources.STANDARD, Firm.NO),
@@ -72,7 +72,7 @@ public enum ReviewCode implements Code {
     CHOICE_FIRM("", Firm.NO),
     CHOICE_UNSOUND("", Firm.NO),
     // good to know
-    LABEL("the smallest limit", Firm.NO),
+    LABEL(Sources.LIMITS, Firm.NO),
     CODE_TABLE("practice, editable; check against the adopted code", Firm.NO),
     BUNDLE(Sources.PRACTICE, Firm.NO),
     REACH_TABLE(Sources.CABLING, Firm.NO),
@@ -130,6 +130,7 @@ public enum ReviewCode implements Code {
     /** Sources that several share. */
     private static final class Sources {
         static final String STANDARD = "IEEE 802.3 clauses 33 and 145";
+        static final String LIMITS = "maximum power transfer; the limits as filled in";
         static final String PRACTICE = "practice, editable";
         static final String CABLING = "ISO/IEC 11801, TIA-568; practice, editable";
     }

@@ -107,7 +107,12 @@ final class Scene {
         return found;
     }
 
-    /** The word in a cell of a choice, the text of a text. */
+    /** What stands in a cell of a text column. */
+    String text(Table table, int place, String name) {
+        return calc.plan().rows(table).at(place).text(name).strip();
+    }
+
+    /** The word in a cell of a choice. */
     String words(Table table, int place, String name) {
         return calc.value(table, place, name).words();
     }

@@ -85,7 +85,7 @@ final class StartChecks implements Check {
                 return new Object[] {id, watts[0], watts[1], count, way};
             });
         } else {
-            findings.add(ReviewCode.START_AT_ONCE, Level.NOTE, place, asked, can, () -> {
+            findings.addWithin(ReviewCode.START_AT_ONCE, Level.NOTE, place, asked, can, () -> {
                 String[] watts = Say.apart(asked, can, Say.W);
                 return new Object[] {id, watts[0], watts[1]};
             });

@@ -12,7 +12,7 @@ import java.util.Map;
 /** The one sentence over all corners that were looked at. */
 final class Verdicts {
     private static final Comparator<Draft> TELLING = Comparator.comparingInt(Draft::rank)
-            .thenComparing(Draft::excess, Comparator.reverseOrder())
+            .thenComparing(Draft::weight, Comparator.reverseOrder())
             .thenComparing(d -> d.place().row(), NaturalOrder.IDS)
             .thenComparing(d -> d.place().name());
 

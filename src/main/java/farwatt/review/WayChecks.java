@@ -4,14 +4,15 @@ import farwatt.engine.Corner;
 import farwatt.plan.Plan.Spot;
 import farwatt.plan.Table;
 import farwatt.report.Level;
+import farwatt.report.Place;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Where runs lead through: zones that the sheath must stand, buildings that they join. */
 final class WayChecks implements Check {
+    private static final double INDOOR = 0;
+
     private final Scene scene;
 
     WayChecks(Scene scene) {
@@ -41,10 +42,10 @@ final class WayChecks implements Check {
     }
 
     private void sheath(Findings findings, Tree.Feed feed, List<Spot> touched) {
-        String word = scene.words(Table.RUNS, feed.run(), "sheath");
+        boolean indoor = scene.of(Table.RUNS, "sheath").at(feed.run()) == INDOOR;
         Optional<Spot> outside = touched.stream().filter(this::isOutdoor).findFirst();
         String id = scene.id(Table.RUNS, feed.run());
-        if (word.equals("indoor") && outside.isPresent()) {
+        if (indoor && outside.isPresent()) {
             boolean typed = scene.typed(Table.RUNS, feed.run(), "sheath");
             String zone = scene.tree().id(outside.get());
             findings.add(
@@ -52,7 +53,8 @@ final class WayChecks implements Check {
                     typed ? Level.FAIL : Level.WARN,
                     scene.place(Table.RUNS, feed.run(), "sheath"),
                     () -> new Object[] {id, zone});
-        } else if (!word.equals("indoor") && outside.isEmpty() && !touched.isEmpty()) {
+        } else if (!indoor && outside.isEmpty() && !touched.isEmpty()) {
+            String word = scene.words(Table.RUNS, feed.run(), "sheath");
             findings.add(ReviewCode.SHEATH_INSIDE, Level.NOTE, scene.place(Table.RUNS, feed.run(), "sheath"), () ->
                     new Object[] {id, word});
         }
@@ -62,24 +64,23 @@ final class WayChecks implements Check {
         return scene.of(Table.ZONES, "outdoor").at(zone.place()) == 1;
     }
 
-    /** Says which zone counts; where that changes with the corner, which in which. */
     private void crosses(Findings findings, Tree.Feed feed, Spot near, Spot far) {
-        Map<Corner, String> by = new EnumMap<>(Corner.class);
+        String id = scene.id(Table.RUNS, feed.run());
+        Place place = scene.place(Table.RUNS, feed.run(), "zone");
+        findings.add(ReviewCode.CROSSES, Level.NOTE, place, () ->
+                new Object[] {id, scene.tree().id(near), scene.tree().id(far), reckonedIn(feed.run())});
+    }
+
+    /** Which zone counts; where that changes with the corner, which in which. */
+    private String reckonedIn(int run) {
+        List<String> zones = new ArrayList<>();
         for (Corner corner : List.of(Corner.MOST, Corner.HOT, Corner.COLD)) {
             scene.calc()
-                    .reckonedIn(feed.run(), corner)
-                    .ifPresent(zone -> by.put(corner, scene.tree().id(zone)));
+                    .reckonedIn(run, corner)
+                    .ifPresent(zone -> zones.add(scene.tree().id(zone)));
         }
-        List<String> zones = by.values().stream().distinct().toList();
-        String text = zones.size() == 1
-                ? zones.get(0)
-                : Phrase.ZONES_BY_CORNER.text(
-                        by.getOrDefault(Corner.MOST, ""),
-                        by.getOrDefault(Corner.HOT, ""),
-                        by.getOrDefault(Corner.COLD, ""));
-        String id = scene.id(Table.RUNS, feed.run());
-        findings.add(ReviewCode.CROSSES, Level.NOTE, scene.place(Table.RUNS, feed.run(), "zone"), () ->
-                new Object[] {id, scene.tree().id(near), scene.tree().id(far), text});
+        boolean same = zones.stream().distinct().count() == 1;
+        return same ? zones.get(0) : Phrase.ZONES_BY_CORNER.text(zones.toArray());
     }
 
     private void building(Findings findings, Tree.Feed feed, Optional<Spot> near, Optional<Spot> far) {
@@ -103,6 +104,6 @@ final class WayChecks implements Check {
     }
 
     private String buildingOf(Spot zone) {
-        return scene.words(Table.ZONES, zone.place(), "building").strip();
+        return scene.text(Table.ZONES, zone.place(), "building");
     }
 }

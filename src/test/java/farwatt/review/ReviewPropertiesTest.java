@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 /** What holds of the review of any plan. */
 class ReviewPropertiesTest {
-    private static final int PLANS = Boolean.getBoolean("farwatt.soak") ? 2000 : 60;
+    private static final int PLANS = Boolean.getBoolean("farwatt.soak") ? 1000 : 20;
 
     /** What people are told, without the order of rows in it. */
     private static List<String> told(Review review) {

@@ -153,6 +153,29 @@ class ReviewerTest {
     }
 
     @Test
+    void whatCanHurtSomeoneIsNeverSilent() {
+        Review review = Sketch.review(LANDING.replace("23 AWG", "23 AWG | metal = clad")
+                + "practice review.clad | is = silent | why = laid long ago");
+        assertTrue(review.verdict().holds());
+        assertEquals(
+                List.of(Level.NOTE),
+                review.findings().stream()
+                        .filter(f -> f.code().equals("review.clad"))
+                        .map(Finding::level)
+                        .toList());
+    }
+
+    @Test
+    void whereAllCanStartAtOnceTheTightestCornerIsNamed() {
+        Finding start = Sketch.review(LANDING).findings().stream()
+                .filter(f -> f.code().equals("review.start_at_once")
+                        && f.place().row().equals("gate"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(Corner.HOTSTART, start.corner().orElseThrow());
+    }
+
+    @Test
     void limitsOfPracticeAreThePlansOwn() {
         String plan = LANDING.replace("85 m", "99 m") + "practice reach_total | is = 120 m | why = tested so\n"
                 + "practice reach_most | is = 110 m | why = tested so";
