@@ -26,6 +26,9 @@ public final class CommandLineStart {
         } catch (Refusal e) {
             output.say(e.notice().line());
             return Exit.WRONG;
+        } catch (OutOfMemoryError e) {
+            output.say(Messages.text(CommandCode.OUT_OF_MEMORY));
+            return Exit.STOPPED;
         } finally {
             output.flush();
         }

@@ -19,7 +19,8 @@ final class FindingsOut {
         for (Finding finding : findings) {
             String where = finding.place().text();
             String corner = finding.corner().map(c -> " [" + c.word() + "]").orElse("");
-            output.line(finding.level().word() + "  " + where + corner + ": " + finding.text());
+            String head = (where + corner).isBlank() ? "" : where + corner + ": ";
+            output.line(finding.level().word() + "  " + head + finding.text());
             if (!finding.caution().isEmpty()) {
                 output.line("      " + finding.caution());
             }

@@ -141,7 +141,8 @@ final class IntakeVerb implements Callable<Integer> {
         Output output = farwatt.output;
         TextTable columns = new TextTable(List.of("heading", "understood as", "because"));
         outcome.columns()
-                .forEach(c -> columns.row(List.of(c.heading(), c.meaning().toString(), c.reason())));
+                .forEach(c ->
+                        columns.row(List.of(c.heading(), c.meaning().toString().toLowerCase(Locale.ROOT), c.reason())));
         columns.lines().forEach(output::line);
         output.line("");
         TextTable rows = new TextTable(List.of("place", "state", "said"));

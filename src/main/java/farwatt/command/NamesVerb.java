@@ -32,8 +32,15 @@ final class NamesVerb implements Callable<Integer> {
     @Option(names = "--json", description = "Answers as JSON.")
     private boolean json;
 
+    @Option(names = "--page", description = "Writes the reference page: every name and every sentence of the program.")
+    private boolean page;
+
     @Override
     public Integer call() throws Exception {
+        if (page) {
+            farwatt.output.raw().print(ReferencePage.text());
+            return Exit.DONE;
+        }
         List<Name> names = Catalogue.all().stream().filter(this::matches).toList();
         if (names.isEmpty()) {
             throw Refusal.of(CommandCode.NO_NAME, word);

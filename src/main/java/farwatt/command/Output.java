@@ -37,6 +37,8 @@ final class Output {
     }
 
     /** Standard output and error of this process. */
+    // newer Javas have a console without a terminal as well: a pipe then gets plain spellings, which anyone can read
+    @SuppressWarnings("SystemConsoleNull")
     static Output standard() {
         boolean plain = System.console() != null && !isUnicode(Charset.defaultCharset());
         return new Output(

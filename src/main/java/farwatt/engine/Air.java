@@ -64,6 +64,8 @@ final class Air {
         if (near < 0 || far < 0) {
             return Math.max(near, far);
         }
-        return ofZone(far, corner) > ofZone(near, corner) ? far : near;
+        double there = ofZone(far, corner);
+        // which is hotter cannot be told where one has no value, and the run then has none either
+        return there > ofZone(near, corner) || Double.isNaN(there) ? far : near;
     }
 }

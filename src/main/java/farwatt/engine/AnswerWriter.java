@@ -3,6 +3,7 @@ package farwatt.engine;
 import farwatt.circuit.FlatNetwork;
 import farwatt.circuit.FlatState;
 import farwatt.circuit.Grants;
+import farwatt.circuit.Tolerance;
 import farwatt.plan.Table;
 import farwatt.quantity.Show;
 import farwatt.quantity.Unit;
@@ -127,7 +128,7 @@ final class AnswerWriter {
     /** A figure that is unlimited says so instead. */
     private double finite(double value, int row) {
         if (Double.isInfinite(value)) {
-            return faults.raise(Fault.Kind.NOT_APPLICABLE, topology.place(row), EngineCode.NO_LIMIT, layout.id(row));
+            return faults.lack(Lack.NO_LIMIT, row);
         }
         return value;
     }
@@ -135,13 +136,18 @@ final class AnswerWriter {
     private void feeder(Col[] to, int i, int row, FlatState state, Grants grants) {
         int place = row - to[0].base;
         double available = finite(state.available[i], row);
-        double reserve = finite(state.reserve[i], row);
+        double reserve = finite(left(state.reserve[i], state.available[i]), row);
         to[0].put(place, state.nodeSent[i]);
         to[1].put(place, available);
         to[2].put(place, Double.isNaN(available) ? available : state.boundBy[i] - FlatState.RIGHT);
-        to[3].put(place, Double.isNaN(available) ? available : reserve + 0.0);
+        to[3].put(place, Double.isNaN(available) ? available : reserve);
         to[4].put(place, share(reserve, available, row));
         to[5].put(place, grants.granted[i]);
+    }
+
+    /** What is over or left by rounding alone is nothing: a need for a share of zero holds, and no one reads −0. */
+    private static double left(double reserve, double available) {
+        return Math.abs(reserve) <= Tolerance.REL * available && available < Double.POSITIVE_INFINITY ? 0 : reserve;
     }
 
     private double share(double reserve, double available, int row) {
@@ -149,8 +155,7 @@ final class AnswerWriter {
             return available;
         }
         if (available == 0) {
-            return faults.raise(
-                    Fault.Kind.ARITHMETIC, topology.place(row), EngineCode.NOTHING_AVAILABLE, layout.id(row));
+            return faults.lack(Lack.NOTHING_AVAILABLE, row);
         }
         return reserve / available;
     }
@@ -182,13 +187,21 @@ final class AnswerWriter {
             why.put(place, 0);
             return;
         }
-        int feeder = topology.from[topology.feedRun[row]];
-        EngineCode code = outcome == Grants.REFUSED
-                ? EngineCode.DARK_REFUSED
-                : outcome == Grants.NO_CLASS ? EngineCode.DARK_NO_CLASS : EngineCode.DARK_PARENT;
-        double left = outcome == Grants.REFUSED ? grants.left[net.parent[i]] : 0;
-        String[] watts = Show.apart(grants.need[i], left, WATT);
-        why.put(place, texts.number(Messages.text(code, layout.id(feeder), watts[0], watts[1])));
+        why.put(place, texts.number(dark(outcome, net, i, row, grants)));
+    }
+
+    private String dark(byte outcome, FlatNetwork net, int i, int row, Grants grants) {
+        String feeder = layout.id(topology.from[topology.feedRun[row]]);
+        if (outcome != Grants.REFUSED) {
+            return Messages.text(
+                    outcome == Grants.NO_CLASS ? EngineCode.DARK_NO_CLASS : EngineCode.DARK_PARENT, feeder);
+        }
+        double need = grants.need[i];
+        if (Double.isInfinite(need)) {
+            return Messages.text(EngineCode.DARK_UNDECLARED, feeder, layout.id(row));
+        }
+        String[] watts = Show.apart(need, grants.left[net.parent[i]], WATT);
+        return Messages.text(EngineCode.DARK_REFUSED, feeder, watts[0], watts[1]);
     }
 
     private void run(int i, int row, FlatState state, double worstShare) {
@@ -208,14 +221,6 @@ final class AnswerWriter {
         run[10].put(place, state.temp[i]);
         run[11].put(place, state.rise[i]);
         double cliff = state.cliffShare[i];
-        run[12].put(
-                place,
-                !Double.isNaN(cliff)
-                        ? cliff
-                        : faults.raise(
-                                Fault.Kind.NOT_APPLICABLE,
-                                topology.place(row),
-                                EngineCode.NO_CLIFF_DIRECT,
-                                layout.id(row)));
+        run[12].put(place, !Double.isNaN(cliff) ? cliff : faults.lack(Lack.NO_CLIFF, row));
     }
 }

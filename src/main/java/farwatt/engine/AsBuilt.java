@@ -75,7 +75,7 @@ final class AsBuilt {
     private double loop(int place) {
         double drop = drop(place);
         double current = amps.v[place];
-        boolean byWatts = isEmpty(current) && !isEmpty(watts.v[place]);
+        boolean byWatts = faults.isBlank(amps, place) && !faults.isBlank(watts, place);
         if (byWatts) {
             current = near.v[place] > 0 ? watts.v[place] / near.v[place] : 0;
         }
@@ -96,7 +96,7 @@ final class AsBuilt {
         if (Double.isNaN(seen)) {
             return seen;
         }
-        double ohms = expected(place, isEmpty(temp.v[place]) ? wireTemp.v[place] : temp.v[place]);
+        double ohms = expected(place, faults.isBlank(temp, place) ? wireTemp.v[place] : temp.v[place]);
         return Double.isNaN(ohms) ? ohms : ohms > 0 ? seen / ohms : no(EngineCode.SEEN_NOTHING_EXPECTED, place);
     }
 
@@ -179,9 +179,5 @@ final class AsBuilt {
     private double no(EngineCode code, int place) {
         int row = loop.base + place;
         return faults.raise(Fault.Kind.ARITHMETIC, topology.place(row), code, layout.id(row));
-    }
-
-    private boolean isEmpty(double value) {
-        return Double.isNaN(value) && faults.of(value).kind() == Fault.Kind.EMPTY;
     }
 }

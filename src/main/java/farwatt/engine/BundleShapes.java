@@ -115,11 +115,15 @@ final class BundleShapes {
      */
     double rth(int run, int bundle, int zone) {
         double margin = heatMargin.v[0];
+        double own = diameter.v[run];
+        double lies = zone < 0 ? 0 : setting.v[zone];
+        if (Double.isNaN(margin) || Double.isNaN(lies) || Double.isNaN(own)) {
+            return Double.isNaN(margin) ? margin : Double.isNaN(lies) ? lies : own;
+        }
         if (margin == 0) {
             return 0;
         }
-        int how = zone < 0 ? 0 : (int) setting.v[zone];
-        double own = diameter.v[run];
+        int how = (int) lies;
         double widest = how == CONDUIT ? Math.min(own, practice.value("conduit_diameter")) : own;
         double sum = bundle < 0 ? widest * widest : how == CONDUIT ? conduitSquares[bundle] : squares[bundle];
         int count = bundle < 0 ? 1 : Math.max(1, cables[bundle]);

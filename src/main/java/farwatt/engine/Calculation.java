@@ -1,5 +1,6 @@
 package farwatt.engine;
 
+import farwatt.catalogue.Kind;
 import farwatt.catalogue.Name;
 import farwatt.language.Checked;
 import farwatt.language.Column;
@@ -230,6 +231,9 @@ public final class Calculation {
     }
 
     Value valueOf(Col col, int place) {
+        if (col.name.kind() instanceof Kind.RowOf) {
+            return row(col, place);
+        }
         if (col.table == Table.PRACTICE) {
             Type type = new Types(model.units).of(model.filler.name(col, place).kind());
             return value(col.v[place], type, type.unit(model.units));
@@ -237,6 +241,15 @@ public final class Calculation {
         boolean own = col.table == Table.VALUES && col.key().equals("is");
         Type type = own ? model.names.valueType(col.base + place) : model.names.type(col);
         return value(col.v[place], type, model.filler.unit(col, type));
+    }
+
+    /** A cell that names a row stands as it is. */
+    private Value row(Col col, int place) {
+        String typed = model.plan().rows(col.table).at(place).text(col.key()).strip();
+        int row = typed.isEmpty() ? -1 : model.layout.siteRow(typed);
+        double inside = row >= 0 ? row : model.cells.empty(col, place);
+        Value found = value(inside, model.names.type(col), Unit.ONE);
+        return row >= 0 || typed.isEmpty() ? found : new Value(inside, found.type(), Unit.ONE, typed, found.fault());
     }
 
     /** Works out an expression that stands in no row, in the corner looked at. */

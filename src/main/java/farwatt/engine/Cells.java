@@ -3,7 +3,6 @@ package farwatt.engine;
 import farwatt.language.FaultKind;
 import farwatt.language.Formula;
 import farwatt.language.Frame;
-import farwatt.plan.Table;
 import farwatt.report.Messages;
 import farwatt.report.Place;
 import farwatt.report.Span;
@@ -39,20 +38,13 @@ final class Cells implements CellVertex.Evaluator {
 
     @Override
     public double empty(Col col, int place) {
-        Place where = place(col, place);
-        return faults.raise(Fault.Kind.EMPTY, where, EngineCode.EMPTY, where.text());
+        return faults.lack(Lack.EMPTY, col.base + place, col.number);
     }
 
     Place place(Col col, int place) {
-        if (col.table == Table.PLAN) {
-            return new Place(Table.PLAN.key(), "", col.key());
-        }
         int row = col.base + place;
-        String id = row < layout.rows() ? layout.id(row) : "";
-        // a value is what its name stands for; its note and the like are cells beside it
-        boolean whole = col.key().equals("is") || col.key().equals("holds");
-        boolean named = col.table == Table.VALUES || col.table == Table.PRACTICE || col.table == Table.NEEDS;
-        return named && whole ? new Place(col.table.key(), "", id) : new Place(col.table.key(), id, col.key());
+        // a gather that many read stands in no row
+        return row < layout.rows() ? layout.place(row, col.key()) : new Place("", "", col.key());
     }
 
     private double raise(FaultKind kind, Span span) {

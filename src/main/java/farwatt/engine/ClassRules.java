@@ -59,12 +59,12 @@ final class ClassRules {
                 double share = efficiency.v[place];
                 return Double.isNaN(share) ? share : behind / share;
             }
-            if (faults.of(behind).kind() != Fault.Kind.EMPTY) {
+            if (!faults.isBlank(load, place)) {
                 return behind;
             }
             double asked = typedClass.v[place];
             if (Double.isNaN(asked)) {
-                return faults.of(asked).kind() == Fault.Kind.EMPTY ? Double.NaN : asked;
+                return faults.isBlank(typedClass, place) ? Double.NaN : asked;
             }
             return PowerClass.of((int) asked).deviceWatts();
         };
@@ -104,21 +104,22 @@ final class ClassRules {
             }
             int side = layout.isIn(node, Table.SOURCES) ? 0 : 1;
             double word = type[side].v[node - type[side].base];
-            double nodeLimit = limit[side].v[node - limit[side].base];
             if (Double.isNaN(word) || word == PASSIVE) {
                 return Double.isNaN(word) ? word : NO_CLASSES;
             }
             PortType port = PortType.all().get((int) word);
-            double most = Math.min(port.watts(), orNone(nodeLimit));
-            most = Math.min(most, orNone(runLimit.v[place]));
-            return Double.isNaN(most) ? most : PowerClass.fitting(most, port.topClass());
+            double ofNode = orNone(limit[side], node - limit[side].base);
+            double ofRun = orNone(runLimit, place);
+            if (Double.isNaN(ofNode) || Double.isNaN(ofRun)) {
+                return Double.isNaN(ofNode) ? ofNode : ofRun;
+            }
+            return PowerClass.fitting(Math.min(port.watts(), Math.min(ofNode, ofRun)), port.topClass());
         };
     }
 
     /** A limit that was left empty limits nothing. */
-    private double orNone(double limit) {
-        boolean empty = Double.isNaN(limit) && faults.of(limit).kind() == Fault.Kind.EMPTY;
-        return empty ? Double.POSITIVE_INFINITY : limit;
+    private double orNone(Col limit, int place) {
+        return faults.isBlank(limit, place) ? Double.POSITIVE_INFINITY : limit.v[place];
     }
 
     /** Class granted over a run: the smaller of the one asked for and the port's top class; or one of the two marks above. */

@@ -12,6 +12,9 @@ import org.jspecify.annotations.Nullable;
 final class Col implements Column {
     final Table table;
     final Name name;
+    /** The number of its name among {@link Faults}. */
+    final int number;
+
     final int base;
     /** Values by place in the table. */
     double[] v;
@@ -21,9 +24,10 @@ final class Col implements Column {
     @Nullable
     Vertex maker;
 
-    Col(Table table, Name name, int base, int size) {
+    Col(Table table, Name name, int number, int base, int size) {
         this.table = table;
         this.name = name;
+        this.number = number;
         this.base = base;
         this.v = new double[size];
     }

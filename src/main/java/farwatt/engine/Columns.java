@@ -13,10 +13,12 @@ import java.util.Optional;
 /** Every column of a calculation by table and name: the catalogue's, a person's own, and a few that stay inside. */
 final class Columns {
     private final Layout layout;
+    private final Faults faults;
     private final Map<Table, Map<String, Col>> byTable = new EnumMap<>(Table.class);
 
-    Columns(Layout layout) {
+    Columns(Layout layout, Faults faults) {
         this.layout = layout;
+        this.faults = faults;
         for (Name name : Catalogue.all()) {
             if (name.table() != Table.PRACTICE && name.table() != Table.COLUMNS) {
                 add(name);
@@ -31,19 +33,19 @@ final class Columns {
     }
 
     private Col add(Name name, Table table) {
-        Col col = new Col(table, name, layout.base(table), layout.size(table));
+        Col col = new Col(table, name, faults.name(name.key()), layout.base(table), layout.size(table));
         byTable.computeIfAbsent(table, t -> new LinkedHashMap<>()).put(name.key(), col);
         return col;
     }
 
     /** A column that no person sees: a step between what is given and what the circuit needs. */
     Col inside(Table table, String key) {
-        return new Col(table, hidden(table, key), layout.base(table), layout.size(table));
+        return new Col(table, hidden(table, key), faults.name(key), layout.base(table), layout.size(table));
     }
 
-    /** A column of one cell that stands in no table: a gather that many read. */
-    static Col single(String key) {
-        return new Col(Table.PLAN, hidden(Table.PLAN, key), 0, 1);
+    /** A column of one cell that stands in no table, its row behind all others: a gather that many read. */
+    static Col single(String key, Layout layout) {
+        return new Col(Table.PLAN, hidden(Table.PLAN, key), 0, layout.rows(), 1);
     }
 
     private static Name hidden(Table table, String key) {

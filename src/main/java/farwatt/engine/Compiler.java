@@ -64,7 +64,8 @@ final class Compiler {
         if (!parsed.problems().isEmpty()) {
             return new Result(Optional.empty(), say(parsed.problems(), place));
         }
-        Checked checked = Language.check(parsed, new PlanScope(names, kind, kind), wanted);
+        PlanScope scope = new PlanScope(names, kind, kind);
+        Checked checked = Language.check(parsed, scope, wanted);
         List<Notice> notices = say(checked.problems(), place);
         if (notices.isEmpty()) {
             notices = tooEarly(checked, latest, place);
@@ -72,18 +73,24 @@ final class Compiler {
         if (!notices.isEmpty()) {
             return new Result(Optional.empty(), notices);
         }
-        Planned planned = Language.plan(checked, new PlanScope(names, kind, kind), this::lift);
-        Optional<Ref> unknown = Waiting.of(checked);
-        if (unknown.isPresent()) {
-            String what = unknown.get().name();
-            double why = faults.raise(Fault.Kind.UNREADABLE, place, EngineCode.UNTYPED, place.text(), what);
-            planned = Waiting.on(unknown.get(), checked, planned, why);
-        }
+        Planned planned = planned(checked, scope, this::lift, place, place.text());
         Bound bound = new Bound(text, checked, planned, CellReads.deps(planned.uses()));
-        if (unknown.isEmpty()) {
+        if (!(planned.formula() instanceof Waiting)) {
             ready.put(key, bound);
         }
         return new Result(Optional.of(bound), List.of());
+    }
+
+    /** @param who what the expression is called where it cannot be worked out */
+    private Planned planned(Checked checked, PlanScope scope, Hoist hoist, Place place, String who) {
+        Planned planned = Language.plan(checked, scope, hoist);
+        return Waiting.of(checked)
+                .map(ref -> Waiting.on(
+                        ref,
+                        checked,
+                        planned,
+                        faults.raise(Fault.Kind.UNREADABLE, place, EngineCode.UNTYPED, who, ref.name())))
+                .orElse(planned);
     }
 
     /** The same for a text that is only looked at: nothing is shared and gathers stay where they are. */
@@ -93,17 +100,7 @@ final class Compiler {
         if (!checked.problems().isEmpty()) {
             return Optional.empty();
         }
-        Planned planned = Language.plan(checked, scope, Hoist.NONE);
-        Optional<Ref> unknown = Waiting.of(checked);
-        if (unknown.isPresent()) {
-            double why = faults.raise(
-                    Fault.Kind.UNREADABLE,
-                    Place.NONE,
-                    EngineCode.UNTYPED,
-                    text,
-                    unknown.get().name());
-            planned = Waiting.on(unknown.get(), checked, planned, why);
-        }
+        Planned planned = planned(checked, scope, Hoist.NONE, Place.NONE, text);
         return Optional.of(new Bound(text, checked, planned, CellReads.deps(planned.uses())));
     }
 
@@ -142,7 +139,7 @@ final class Compiler {
 
     private Optional<Ref.Cell> lift(GatherPlan gather) {
         GatherVertex vertex = gathers.computeIfAbsent(gather.key(), key -> {
-            Col out = Columns.single(key);
+            Col out = Columns.single(key, names.layout);
             names.ownType(out, gather.type());
             double nothing = faults.raise(
                     Fault.Kind.ARITHMETIC,
@@ -153,6 +150,6 @@ final class Compiler {
             return new GatherVertex(out, gather, CellReads.gatherDeps(gather), frame, nothing, names.layout.rows());
         });
         Type type = gather.type();
-        return Optional.of(new Ref.Cell(gather.key(), vertex.out(), 0, type));
+        return Optional.of(new Ref.Cell(gather.key(), vertex.out(), vertex.out().base, type));
     }
 }

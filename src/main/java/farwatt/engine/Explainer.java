@@ -152,7 +152,7 @@ final class Explainer {
         Set<Cell> found = new LinkedHashSet<>();
         String list = INPUTS.getProperty(col.table.key() + "." + col.key(), "");
         String kind = col.table == Table.PLAN ? "" : RowKinds.of(col.table);
-        for (String text : list.split("\\|")) {
+        for (String text : list.split("\\|", -1)) {
             if (!text.isBlank()) {
                 model.compiler
                         .look(text.strip(), kind)

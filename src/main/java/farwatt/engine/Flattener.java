@@ -35,6 +35,9 @@ final class Flattener {
     private final int[] denseBundle;
     private final int[] flatAt;
     private final Practice practice;
+    private final Col devicePriority;
+    private final Col switchPriority;
+    private final Col port;
 
     /** By row of a node: the fault that keeps it out of the circuit in the last fill, 0 if none. */
     final double[] cut;
@@ -72,6 +75,9 @@ final class Flattener {
         portLimit = columns.need(Table.RUNS, "port_limit");
         ampsLimit = columns.need(Table.RUNS, "amps_limit");
         pairs = columns.need(Table.RUNS, "pairs");
+        port = columns.need(Table.RUNS, "port");
+        devicePriority = columns.need(Table.DEVICES, "priority");
+        switchPriority = switches.column("priority");
         draws = new Col[Corner.values().length];
         for (Corner corner : Corner.values()) {
             draws[corner.ordinal()] = columns.need(Table.DEVICES, corner.drawName());
@@ -152,6 +158,7 @@ final class Flattener {
             net.kind[n] = FlatNetwork.LOAD;
             Col draw = draws[corner.ordinal()];
             net.draw[n] = ok(draw.v[row - draw.base]);
+            ok(devicePriority.v[row - devicePriority.base]);
         }
         if (up >= 0) {
             run(net, n, topology.feedRun[row], topology.order[up], corner);
@@ -166,12 +173,9 @@ final class Flattener {
         return value;
     }
 
-    /** A limit that was left empty limits nothing; one that cannot be read is a fault. */
-    private double limit(double value) {
-        if (Double.isNaN(value) && faults.of(value).kind() == Fault.Kind.EMPTY) {
-            return Double.POSITIVE_INFINITY;
-        }
-        return ok(value);
+    /** A limit that was left empty limits nothing; one that has no value for another reason is a fault. */
+    private double limit(Col col, int place) {
+        return faults.isBlank(col, place) ? Double.POSITIVE_INFINITY : ok(col.v[place]);
     }
 
     private void source(FlatNetwork net, int n, int row, Corner corner) {
@@ -193,7 +197,8 @@ final class Flattener {
         net.floor[n] = ok(floor.v[place]);
         net.budget[n] = budget(switches, place, row, corner);
         double granted = inside.granted.v[topology.feedRun[row] - inside.granted.base];
-        boolean extended = right.v[place] == EXTENDED;
+        boolean extended = ok(right.v[place]) == EXTENDED;
+        ok(switchPriority.v[place]);
         net.right[n] = extended || granted == ClassRules.NO_CLASSES
                 ? Double.POSITIVE_INFINITY
                 : granted == ClassRules.NONE_FITS ? 0 : deviceWatts(ok(granted));
@@ -203,12 +208,17 @@ final class Flattener {
         return Double.isNaN(granted) ? granted : PowerClass.of((int) granted).deviceWatts();
     }
 
-    /** Budget less guard and what heat takes from it. */
+    /** Budget less guard and what heat takes from it; how it is granted must be known as well. */
     private double budget(NodeCells cells, int place, int row, Corner corner) {
-        double most = limit(cells.budget.v[place]) * (1 - ok(cells.guard.v[place]));
-        double from = limit(cells.derateFrom.v[place]);
+        ok(cells.grantsBy.v[place]);
+        ok(cells.grantFactor.v[place]);
+        double budget = limit(cells.budget, place);
+        double guard = ok(cells.guard.v[place]);
+        double most = budget == Double.POSITIVE_INFINITY ? budget : budget * (1 - guard);
+        double from = limit(cells.derateFrom, place);
         double over = Math.max(0, ok(air.ofNode(row, corner)) - from);
-        return over == 0 ? most : most * Math.max(0, 1 - ok(cells.derateRate.v[place]) * over);
+        double left = Math.max(0, 1 - ok(cells.derateRate.v[place]) * over);
+        return over == 0 || most == Double.POSITIVE_INFINITY ? most : most * left;
     }
 
     private void run(FlatNetwork net, int n, int run, int parent, Corner corner) {
@@ -233,10 +243,11 @@ final class Flattener {
         net.heat[n] = rth * net.cable[n] * net.perMetre[n];
         net.othersRise[n] = rth * shapes.othersWatts(bundlePlace);
         NodeCells cells = layout.isIn(parent, Table.SOURCES) ? sources : switches;
-        net.portWatts[n] = Math.min(limit(portLimit.v[place]), limit(cells.portLimit.v[parent - cells.base]));
-        double wire = limit(ampsLimit.v[place]);
+        net.portWatts[n] = Math.min(limit(portLimit, place), limit(cells.portLimit, parent - cells.base));
+        double wire = limit(ampsLimit, place);
         boolean four = ok(pairs.v[place]) == 1;
-        net.wireAmps[n] = wire / (four ? worstShare() : 0.5);
+        net.wireAmps[n] = wire / (four ? ok(worstShare()) : 0.5);
+        limit(port, place);
     }
 
     /** Share of the whole current that the worst conductor carries with four pairs. */

@@ -31,9 +31,7 @@ final class GivenRules {
             add(node, "volts", classes.volts(col(node, "type")), "type");
             add(node, "port_limit", classes.portLimit(col(node, "type")), "type");
         }
-        Col limit = col(SOURCES, "port_limit");
-        Col ports = col(SOURCES, "ports");
-        add(SOURCES, "budget", place -> limit.v[place] * ports.v[place], "port_limit", "ports");
+        add(SOURCES, "budget", budget(faults), "port_limit", "ports");
         for (Col asked : List.of(col(SWITCHES, "uplink_class"), col(DEVICES, "class"))) {
             rules.put(
                     col(asked.table, "volts_floor"),
@@ -44,6 +42,19 @@ final class GivenRules {
         add(RUNS, "cable_diameter", BundleShapes.usualDiameter(col(RUNS, "category")), "category");
         rules.put(col(RUNS, "pairs"), new Given(classes.pairs(inside.granted), List.of(Dep.here(inside.granted))));
         devices(classes, typedClass);
+    }
+
+    /** All ports together; where a passive feed says no limit there is no budget either. */
+    private RowRule budget(Faults faults) {
+        Col limit = col(SOURCES, "port_limit");
+        Col ports = col(SOURCES, "ports");
+        return place -> {
+            double each = limit.v[place];
+            if (Double.isNaN(each)) {
+                return faults.isBlank(limit, place) ? Double.NaN : each;
+            }
+            return each * ports.v[place];
+        };
     }
 
     private void devices(ClassRules classes, Col typedClass) {

@@ -4,6 +4,7 @@ import farwatt.catalogue.Catalogue;
 import farwatt.plan.Plan;
 import farwatt.plan.Rows;
 import farwatt.plan.Table;
+import farwatt.report.Place;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -91,6 +92,24 @@ final class Layout {
 
     String id(int row) {
         return ids[row];
+    }
+
+    /** The row as a place. */
+    Place place(int row) {
+        return Place.row(table(row).key(), id(row));
+    }
+
+    /**
+     * The cell of a row as a place. A value, constant or need is what its name stands for; its note and the like are
+     * cells beside it.
+     */
+    Place place(int row, String key) {
+        Table table = table(row);
+        if (table == Table.PLAN) {
+            return new Place(table.key(), "", key);
+        }
+        boolean itself = !table.isSite() && (key.equals("is") || key.equals("holds"));
+        return itself ? new Place(table.key(), "", id(row)) : new Place(table.key(), id(row), key);
     }
 
     Table table(int row) {

@@ -49,9 +49,9 @@ final class Model {
         this.plan = plan;
         this.layout = layout;
         this.used = used;
-        faults = new Faults();
+        faults = new Faults(layout);
         units = new Units(plan.currency());
-        columns = new Columns(layout);
+        columns = new Columns(layout, faults);
         practice = new Practice(layout, columns);
         RowCells rows = new RowCells(layout, plan, notices);
         rows.duplicates();
@@ -95,7 +95,7 @@ final class Model {
                 corner);
         vertices.add(solving);
         vertices.addAll(new TreeRules(layout, columns, topology, faults).vertices(inside, relations, practice));
-        vertices.addAll(new SourceSide(columns, practice, air, corner).vertices(relations));
+        vertices.addAll(new SourceSide(columns, faults, practice, air, corner).vertices(relations));
         vertices.addAll(new RunRules(columns, practice).vertices());
         vertices.addAll(new AsBuilt(this).vertices());
         vertices.addAll(new PlanRules(columns, topology, faults).vertices());

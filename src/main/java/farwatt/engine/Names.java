@@ -93,20 +93,9 @@ final class Names {
     }
 
     private UnionCol union(String kind, String name, List<Col> parts) {
-        return unions.computeIfAbsent(kind + "." + name, k -> {
-            double[] missing = new double[layout.rows()];
-            for (int row = 0; row < missing.length; row++) {
-                Table table = layout.table(row);
-                missing[row] = faults.raise(
-                        Fault.Kind.NOT_APPLICABLE,
-                        farwatt.report.Place.row(table.key(), layout.id(row)),
-                        EngineCode.NOT_APPLICABLE,
-                        layout.id(row),
-                        RowKinds.called(RowKinds.of(table)),
-                        name);
-            }
-            return new UnionCol(parts, missing);
-        });
+        int number = faults.name(name);
+        return unions.computeIfAbsent(
+                kind + "." + name, k -> new UnionCol(parts, row -> faults.lack(Lack.NO_SUCH_NAME, row, number)));
     }
 
     /** A person's value. */

@@ -67,7 +67,7 @@ final class PlanRules {
     }
 
     private boolean blocks(double fault) {
-        Fault.Kind kind = faults.of(fault).kind();
+        Fault.Kind kind = faults.kind(fault);
         return kind != Fault.Kind.OUT_OF_USE && kind != Fault.Kind.NOT_APPLICABLE;
     }
 
@@ -77,7 +77,7 @@ final class PlanRules {
         for (Table table : List.of(Table.SOURCES, Table.SWITCHES, Table.DEVICES)) {
             Col price = columns.need(table, "price");
             for (int place = 0; place < price.v.length; place++) {
-                double each = orZero(price.v[place], price.base + place);
+                double each = orZero(price, place);
                 if (Double.isNaN(each)) {
                     return each;
                 }
@@ -88,7 +88,7 @@ final class PlanRules {
         Col price = columns.need(Table.RUNS, "price_per_length");
         double slack = columns.need(PLAN, "slack").v[0];
         for (int place = 0; place < length.v.length; place++) {
-            double each = orZero(price.v[place], price.base + place);
+            double each = orZero(price, place);
             double run = each == 0 ? 0 : Double.isNaN(each) ? each : each * length.v[place] * (1 + slack);
             if (Double.isNaN(run)) {
                 return run;
@@ -98,12 +98,9 @@ final class PlanRules {
         return sum.doubleValue();
     }
 
-    private double orZero(double price, int row) {
-        boolean unused =
-                topology.outside[row] != 0 && faults.of(topology.outside[row]).kind() == Fault.Kind.OUT_OF_USE;
-        if (unused || (Double.isNaN(price) && faults.of(price).kind() == Fault.Kind.EMPTY)) {
-            return 0;
-        }
-        return price;
+    private double orZero(Col price, int place) {
+        int row = price.base + place;
+        boolean unused = topology.outside[row] != 0 && faults.kind(topology.outside[row]) == Fault.Kind.OUT_OF_USE;
+        return unused || faults.isBlank(price, place) ? 0 : price.v[place];
     }
 }

@@ -1,6 +1,7 @@
 package farwatt.engine;
 
 import farwatt.language.Link;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * A relation from rows to at most one row each, with its way back. Rows are numbered as in {@link Layout}.
@@ -8,15 +9,15 @@ import farwatt.language.Link;
 final class Relation implements Link {
     final String name;
     private final int[] to;
-    private final double[] why;
+    private final IntToDoubleFunction why;
     private final int[] start;
     private final int[] back;
 
     /**
      * @param to by row: where it leads, −1 for nowhere
-     * @param why by row: the fault that says why it leads nowhere
+     * @param why gives the fault that says why a row leads nowhere
      */
-    Relation(String name, int[] to, double[] why) {
+    Relation(String name, int[] to, IntToDoubleFunction why) {
         this.name = name;
         this.to = to;
         this.why = why;
@@ -47,7 +48,7 @@ final class Relation implements Link {
     /** The fault that says why a row leads nowhere. */
     @Override
     public double why(int row) {
-        return why[row];
+        return why.applyAsDouble(row);
     }
 
     /** Marks every row that leads to one. */

@@ -4,6 +4,7 @@ import farwatt.plan.Table;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 
 /** The relations between rows that expressions may follow. */
 final class Relations {
@@ -25,15 +26,9 @@ final class Relations {
      */
     Relations(Layout layout, Topology topology, Faults faults, int[] zoneCell, int[] bundleCell) {
         int rows = layout.rows();
-        double[] why = new double[rows];
-        double[] unzoned = new double[rows];
-        for (int row = 0; row < rows; row++) {
-            String id = layout.id(row) == null ? "" : layout.id(row);
-            why[row] = topology.outside[row] != 0
-                    ? topology.outside[row]
-                    : faults.raise(Fault.Kind.NOT_APPLICABLE, topology.place(row), EngineCode.NO_RELATION, id);
-            unzoned[row] = faults.raise(Fault.Kind.NOT_APPLICABLE, topology.place(row), EngineCode.NO_ZONE, id);
-        }
+        IntToDoubleFunction why =
+                row -> topology.outside[row] != 0 ? topology.outside[row] : faults.lack(Lack.NO_RELATION, row);
+        IntToDoubleFunction unzoned = row -> faults.lack(Lack.NO_ZONE, row);
         int[] feeders = new int[rows];
         int[] feedRuns = new int[rows];
         Arrays.fill(feeders, -1);

@@ -30,6 +30,9 @@ final class Solving extends Vertex {
     private final Marks due = new Marks();
     private @Nullable FlatNetwork atMost;
     private @Nullable FlatState mostState;
+    /** By row of a node, for the component looked at last. */
+    private double @Nullable [] sentAtMost;
+
     private final AnswerCorner corner;
 
     Solving(
@@ -157,9 +160,15 @@ final class Solving extends Vertex {
 
     private void solve(int[] trees) {
         flattener.fill(trees, corner.now(), net);
+        boolean declares = order.declares(net, flattener.node);
+        if (declares && corner.now() != Corner.MOST) {
+            declareMost(trees);
+            // not every row that can be solved here can be there
+            flattener.fill(trees, corner.now(), net);
+        }
         solver.solve(net, state);
-        if (order.declares(net, flattener.node)) {
-            solveDeclared(trees);
+        if (declares) {
+            declare();
         }
         order.grant(net, state, flattener.node, declared, grants);
         writer.write(net, state, flattener.node, grants, flattener.worstShare());
@@ -177,19 +186,26 @@ final class Solving extends Vertex {
     }
 
     /** What is declared is what would be sent with everything at its most and the air as it is now. */
-    private void solveDeclared(int[] trees) {
-        if (corner.now() == Corner.MOST) {
-            System.arraycopy(state.sent, 0, declared, 0, net.count);
-            return;
-        }
-        if (atMost == null || mostState == null) {
+    private void declareMost(int[] trees) {
+        if (atMost == null || mostState == null || sentAtMost == null) {
             atMost = new FlatNetwork(net.capacity());
             mostState = new FlatState(net.capacity());
+            sentAtMost = new double[layout.rows()];
+        }
+        for (int i = 0; i < net.count; i++) {
+            sentAtMost[flattener.node[i]] = Double.NaN;
         }
         flattener.fill(trees, Corner.MOST, atMost);
         solver.solve(atMost, mostState);
+        for (int i = 0; i < atMost.count; i++) {
+            sentAtMost[flattener.node[i]] = mostState.sent[i];
+        }
+    }
+
+    private void declare() {
+        double[] most = corner.now() == Corner.MOST ? null : sentAtMost;
         for (int i = 0; i < net.count; i++) {
-            double sent = mostState.sent[i];
+            double sent = most == null ? state.sent[i] : most[flattener.node[i]];
             declared[i] = Double.isNaN(sent) ? Double.POSITIVE_INFINITY : sent;
         }
     }

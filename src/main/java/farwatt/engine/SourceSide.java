@@ -18,12 +18,14 @@ final class SourceSide {
     private static final int HALVINGS = 200;
 
     private final Columns columns;
+    private final Faults faults;
     private final Practice practice;
     private final Air air;
     private final AnswerCorner corner;
 
-    SourceSide(Columns columns, Practice practice, Air air, AnswerCorner corner) {
+    SourceSide(Columns columns, Faults faults, Practice practice, Air air, AnswerCorner corner) {
         this.columns = columns;
+        this.faults = faults;
         this.practice = practice;
         this.air = air;
         this.corner = corner;
@@ -65,6 +67,9 @@ final class SourceSide {
                                     return value;
                                 }
                             }
+                            if (watts == 0) {
+                                return faults.lack(Lack.NOTHING_CARRIED, runtime.base + p);
+                            }
                             return seconds(energy / HOUR, watts, kind.v[p] == LITHIUM, celsius);
                         },
                         run));
@@ -86,6 +91,11 @@ final class SourceSide {
         double most = usable / watts;
         if (lithium || !(most > 0)) {
             return most * HOUR;
+        }
+        for (String each : LEAD_RATES) {
+            if (Double.isNaN(practice.value(each))) {
+                return practice.value(each);
+            }
         }
         double low = 0;
         double high = most;

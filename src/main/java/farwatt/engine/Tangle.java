@@ -158,8 +158,6 @@ final class Tangle extends Vertex {
     }
 
     private Place place(Col col, int row) {
-        String id = row < layout.rows() ? layout.id(row) : "";
-        boolean named = col.table.idKey().equals("name");
-        return new Place(col.table.key(), named ? "" : id, named ? id : col.key());
+        return row < layout.rows() ? layout.place(row, col.key()) : new Place("", "", col.key());
     }
 }

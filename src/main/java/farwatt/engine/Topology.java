@@ -64,7 +64,7 @@ final class Topology {
         }
         for (int row = 0; row < rows; row++) {
             if (!used[row]) {
-                outside[row] = faults.raise(Fault.Kind.OUT_OF_USE, place(row), EngineCode.OUT_OF_USE, layout.id(row));
+                outside[row] = faults.lack(Lack.OUT_OF_USE, row);
             }
         }
         connect(used, fromCell, toCell);
@@ -98,7 +98,7 @@ final class Topology {
     }
 
     Place place(int row) {
-        return Place.row(layout.table(row).key(), layout.id(row));
+        return layout.place(row);
     }
 
     /** Nodes in use in natural order of their ids. */

@@ -5,7 +5,6 @@ import static farwatt.plan.Table.SOURCES;
 import static farwatt.plan.Table.SWITCHES;
 
 import farwatt.plan.Table;
-import farwatt.report.Place;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -53,9 +52,7 @@ final class TreeRules {
         if (Double.isNaN(granted) || granted >= 0) {
             return granted;
         }
-        Place place = topology.place(row);
-        EngineCode code = granted == ClassRules.NO_CLASSES ? EngineCode.PASSIVE_NO_CLASS : EngineCode.PORT_TOO_SMALL;
-        return faults.raise(Fault.Kind.NOT_APPLICABLE, place, code, layout.id(row));
+        return faults.lack(granted == ClassRules.NO_CLASSES ? Lack.PASSIVE : Lack.PORT_TOO_SMALL, row);
     }
 
     /** By row of a switch: how many switches lie on the way from its source, itself included. */

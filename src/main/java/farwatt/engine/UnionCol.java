@@ -2,14 +2,15 @@ package farwatt.engine;
 
 import farwatt.language.Column;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 
 /** The columns of one name in several tables, read as one; a row whose table lacks the name gives a fault. */
 final class UnionCol implements Column {
     private final List<Col> parts;
-    private final double[] missing;
+    private final IntToDoubleFunction missing;
 
-    /** @param missing by row: the fault of a row that has no such name */
-    UnionCol(List<Col> parts, double[] missing) {
+    /** @param missing gives the fault of a row that has no such name */
+    UnionCol(List<Col> parts, IntToDoubleFunction missing) {
         this.parts = parts;
         this.missing = missing;
     }
@@ -26,6 +27,6 @@ final class UnionCol implements Column {
                 return col.v[place];
             }
         }
-        return missing[row];
+        return missing.applyAsDouble(row);
     }
 }

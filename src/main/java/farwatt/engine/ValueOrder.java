@@ -80,7 +80,6 @@ final class ValueOrder {
         Optional<Cell> cell = model.plan().rows(Table.VALUES).at(place).cell("is");
         String name = model.layout.id(col.base + place);
         if (cell.isEmpty() || cell.get().text().isBlank()) {
-            model.names.valueType(col.base + place, Type.Plain.UNKNOWN);
             vertex.clear(place);
             return Type.Plain.UNKNOWN;
         }

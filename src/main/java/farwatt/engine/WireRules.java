@@ -117,8 +117,7 @@ final class WireRules {
     /** One over the metres of cable; 0 where there is none or a measured run does not say. */
     double perMetre(int place) {
         double how = basis.v[place];
-        double metres = length.v[place];
-        boolean unsaid = Double.isNaN(metres) && faults.of(metres).kind() == Fault.Kind.EMPTY;
+        boolean unsaid = faults.isBlank(length, place);
         if (unsaid && (how == MEASURED || how == PAIR)) {
             return 0;
         }

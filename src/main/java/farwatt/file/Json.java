@@ -78,13 +78,15 @@ final class Json {
     /** A text that holds one JSON value, on one line; a text that is no JSON is a bug in who made it. */
     static String oneLine(String json) {
         try (JsonParser parser = parser(json)) {
-            parser.nextToken();
+            if (parser.nextToken() == null) {
+                throw new IllegalArgumentException("no JSON value");
+            }
             String copy = copy(parser);
             if (parser.nextToken() != null) {
-                throw new IllegalArgumentException("more than one JSON value");
+                throw new IllegalArgumentException("more than one JSON value: " + json);
             }
             return copy;
-        } catch (IOException | NullPointerException e) {
+        } catch (IOException e) {
             throw new IllegalArgumentException("no JSON: " + json, e);
         }
     }

@@ -8,6 +8,9 @@ final class Cells {
 
     /** Words and signs that say that nothing is known: N/A, tbd, ?, -. */
     static boolean isMissing(String text) {
+        if (!text.isEmpty() && text.charAt(0) >= '0' && text.charAt(0) <= '9') {
+            return false;
+        }
         String folded = Spelling.fold(text);
         return folded.isEmpty() ? isDashes(text) : Words.isRemark("missing", folded);
     }

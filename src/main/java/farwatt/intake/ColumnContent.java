@@ -40,8 +40,7 @@ final class ColumnContent {
 
     /** Share of the filled cells that are bare numbers. */
     double numbers() {
-        return share(
-                c -> c.isExact() || NUMBER.matcher(Spelling.strip(c.text())).matches());
+        return share(ColumnContent::numberAlike);
     }
 
     /** Share of the filled cells in which a digit stands. */
@@ -100,15 +99,21 @@ final class ColumnContent {
                 && ListUnit.of(m.group(1)).filter(u -> u.measure() == measure).isPresent();
     }
 
-    /** True when the column counts its rows: 1, 2, 3 … */
+    /** True when the column counts its rows: 1, 2, 3 … but for a total's word and a note at the end. */
     boolean countsRows() {
-        int expected = 1;
+        int next = 1;
         for (RawCell cell : cells) {
-            if (!Spelling.strip(cell.text()).equals(String.valueOf(expected++))) {
+            if (Spelling.strip(cell.text()).equals(String.valueOf(next))) {
+                next++;
+            } else if (numberAlike(cell)) {
                 return false;
             }
         }
-        return blank == 0 && !cells.isEmpty();
+        return next > 2 && (next - 1) * 10 >= (cells.size() + blank) * 6;
+    }
+
+    private static boolean numberAlike(RawCell cell) {
+        return cell.isExact() || NUMBER.matcher(Spelling.strip(cell.text())).matches();
     }
 
     /** How many different texts the cells hold. */

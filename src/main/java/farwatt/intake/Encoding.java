@@ -21,7 +21,7 @@ import org.mozilla.universalchardet.UniversalDetector;
 record Encoding(String text, String name, boolean sure) {
     private static final int SAMPLE = 16_384;
     private static final List<String> EIGHT_BIT =
-            List.of("windows-1252", "windows-1250", "IBM850", "x-MacRoman", "ISO-8859-15");
+            List.of("windows-1252", "windows-1250", "ISO-8859-2", "IBM850", "x-MacRoman");
 
     static Encoding of(byte[] bytes) {
         return marked(bytes)

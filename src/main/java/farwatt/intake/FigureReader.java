@@ -32,7 +32,27 @@ final class FigureReader {
 
     /** The numbers of a cell's text. */
     static Figures read(String typed, Optional<Decimal> habit) {
-        return new FigureReader(typed, habit).all();
+        return isNumber(typed) ? plain(typed, habit) : new FigureReader(typed, habit).all();
+    }
+
+    /** Most cells are one bare number. */
+    private static boolean isNumber(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean mark = (c == '.' || c == ',') && i > 0 && i < text.length() - 1;
+            if (!isDigit(c) && !mark) {
+                return false;
+            }
+        }
+        return !text.isEmpty();
+    }
+
+    private static Figures plain(String text, Optional<Decimal> habit) {
+        List<Figure> one = NumberText.read(text, habit)
+                .map(n -> List.of(
+                        new Figure(n.value(), n.other(), Optional.empty(), Figure.Bound.NONE, Figure.Label.NONE)))
+                .orElse(List.of());
+        return new Figures(one, Figures.Join.SEPARATE, List.of(), List.of(), one.isEmpty(), false);
     }
 
     private Figures all() {

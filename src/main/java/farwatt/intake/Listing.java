@@ -1,18 +1,12 @@
 package farwatt.intake;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/**
- * A sheet with its heading found and its columns understood.
- *
- * @param sheet the rows
- * @param heading empty when none was found
- * @param columns those with a heading or content
- * @param answers how open questions were answered
- * @param rivals columns that could have meant the same as another
- */
-record Listing(Sheet sheet, Optional<Heading> heading, List<Column> columns, Mapping answers, List<Rival> rivals) {
+/** A sheet with its heading found and its columns understood. */
+final class Listing {
     /**
      * A column that lost its likeliest meaning to a surer one.
      *
@@ -21,23 +15,58 @@ record Listing(Sheet sheet, Optional<Heading> heading, List<Column> columns, Map
      */
     record Rival(String heading, String winner) {}
 
-    Listing {
-        columns = List.copyOf(columns);
-        rivals = List.copyOf(rivals);
+    private final Sheet sheet;
+    private final Optional<Heading> heading;
+    private final List<Column> columns;
+    private final Mapping answers;
+    private final List<Rival> rivals;
+    private final Map<Meaning, Optional<Column>> byMeaning = new EnumMap<>(Meaning.class);
+
+    /**
+     * @param sheet the rows
+     * @param heading empty when none was found
+     * @param columns those with a heading or content
+     * @param answers how open questions were answered
+     * @param rivals columns that could have meant the same as another
+     */
+    Listing(Sheet sheet, Optional<Heading> heading, List<Column> columns, Mapping answers, List<Rival> rivals) {
+        this.sheet = sheet;
+        this.heading = heading;
+        this.columns = List.copyOf(columns);
+        this.answers = answers;
+        this.rivals = List.copyOf(rivals);
+        for (Column column : columns) {
+            byMeaning.putIfAbsent(column.meaning(), Optional.of(column));
+        }
+    }
+
+    Sheet sheet() {
+        return sheet;
+    }
+
+    Optional<Heading> heading() {
+        return heading;
+    }
+
+    List<Column> columns() {
+        return columns;
+    }
+
+    Mapping answers() {
+        return answers;
+    }
+
+    List<Rival> rivals() {
+        return rivals;
     }
 
     Optional<Column> column(Meaning meaning) {
-        for (Column column : columns) {
-            if (column.meaning() == meaning) {
-                return Optional.of(column);
-            }
-        }
-        return Optional.empty();
+        return byMeaning.getOrDefault(meaning, Optional.empty());
     }
 
     boolean has(Meaning... meanings) {
         for (Meaning meaning : meanings) {
-            if (column(meaning).isPresent()) {
+            if (byMeaning.containsKey(meaning)) {
                 return true;
             }
         }

@@ -11,14 +11,18 @@ final class Poi {
     private static final double LEAST_RATIO = 0.0001;
 
     static {
-        // the library's logger says on standard error that it has nowhere to log to
-        String key = "log4j2.loggerContextFactory";
-        if (System.getProperty(key) == null) {
-            System.setProperty(key, "org.apache.logging.log4j.simple.SimpleLoggerContextFactory");
-        }
+        // else the library's logger says on standard error that it has nowhere to log to, and what is damaged
+        usual("log4j2.loggerContextFactory", "org.apache.logging.log4j.simple.SimpleLoggerContextFactory");
+        usual("org.apache.logging.log4j.simplelog.level", "OFF");
     }
 
     private Poi() {}
+
+    private static void usual(String key, String value) {
+        if (System.getProperty(key) == null) {
+            System.setProperty(key, value);
+        }
+    }
 
     /** To be called before a workbook is opened: the limits are the library's own and common to all who use it. */
     static void start() {

@@ -227,7 +227,13 @@ final class PowerReader {
     }
 
     private List<Figure> of(Measure measure) {
-        return figures.list().stream().filter(f -> f.measure(usual) == measure).toList();
+        List<Figure> some = new ArrayList<>(figures.list().size());
+        for (Figure figure : figures.list()) {
+            if (figure.measure(usual) == measure) {
+                some.add(figure);
+            }
+        }
+        return some;
     }
 
     private Figure greatest(List<Figure> some) {

@@ -14,6 +14,9 @@ final class RowCable {
     private static final Pattern SCREEN =
             Pattern.compile("(?i).*\\b(?:s/?f?utp|s/?ftp|f/?utp|sf/?utp|f/?ftp|stp|screened|shielded|geschirmt)\\b.*");
 
+    private static final Pattern SHEATH =
+            Pattern.compile("(?i)\\b(indoor|outdoor|direct burial|buried|innen|außen|erdverlegt)\\b");
+
     private final Listing listing;
     private final RawRow row;
     private final Draft draft;
@@ -95,14 +98,21 @@ final class RowCable {
         if (SCREEN.matcher(text).matches()) {
             draft.run("screened", "yes");
         }
+        Matcher sheath = SHEATH.matcher(text);
+        if (sheath.find()) {
+            sheath(sheath.group(1));
+        }
     }
 
     private void sheath() {
-        String text = Spelling.fold(listing.text(row, Meaning.SHEATH));
-        if (text.isEmpty()) {
-            return;
+        String text = listing.text(row, Meaning.SHEATH);
+        if (!Cells.isMissing(text)) {
+            sheath(text);
         }
-        switch (text) {
+    }
+
+    private void sheath(String text) {
+        switch (Spelling.fold(text)) {
             case "indoor", "innen" -> draft.run("sheath", "indoor");
             case "outdoor", "aussen" -> draft.run("sheath", "outdoor");
             case "buried", "direct burial", "erdverlegt" -> draft.run("sheath", "buried");

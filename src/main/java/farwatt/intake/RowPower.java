@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Brings together what the columns of a row say about power: watts, amps, volts, class. */
@@ -15,18 +16,21 @@ final class RowPower {
     private final Listing listing;
     private final RawRow row;
     private final Draft draft;
+    private final Map<String, ClassWord> known;
 
-    RowPower(Listing listing, RawRow row, Draft draft) {
+    /** @param known words read before, since most rows say the same */
+    RowPower(Listing listing, RawRow row, Draft draft, Map<String, ClassWord> known) {
         this.listing = listing;
         this.row = row;
         this.draft = draft;
+        this.known = known;
     }
 
     /** Puts the device's power cells into the draft. */
     void read() {
         Optional<BigDecimal> volts = volts();
         ClassWord word = listing.column(Meaning.CLASS)
-                .map(c -> ClassWord.read(row.cell(c.at()).text()))
+                .map(c -> known.computeIfAbsent(row.cell(c.at()).text(), ClassWord::read))
                 .orElse(new ClassWord(ClassWord.Sort.BLANK, 0, ""));
         Power power = merged(volts);
         boolean inWatts = power.isHeld() && power.most().isEmpty();

@@ -1,6 +1,8 @@
 package farwatt.intake;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -8,9 +10,17 @@ import java.util.regex.Pattern;
 /** Reads one row that stands for devices. */
 final class RowReader {
     private static final Pattern PORT = Pattern.compile("(?i)(?:port|p|ge|gi|eth|#|nr\\.?|no\\.?)?\\s*(\\d{1,2})");
+    /** A switch with its port in one cell: SW-H1 / 3, yard switch port 4. */
+    private static final Pattern SWITCH_PORT =
+            Pattern.compile("(?i)(.*\\p{L}.*?)(?:\\s*[/,:;]\\s*(?:port|p)?\\s*|\\s+(?:port|p)\\s*)(\\d{1,2})");
+
     private static final Pattern PORT_PATH = Pattern.compile("(?i)(?:port|ge|gi|eth)?\\s*(?:\\d{1,2}/){1,2}(\\d{1,2})");
 
+    /** A port such as 1/2 that a sheet program showed as a date: 2-Jan. */
+    private static final Pattern MONTH = month("jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz]");
+
     private final Listing listing;
+    private final Map<String, ClassWord> classes = new HashMap<>();
     private final OwnColumns own;
     private final String place;
 
@@ -19,6 +29,11 @@ final class RowReader {
         this.listing = listing;
         this.own = own;
         this.place = place;
+    }
+
+    private static Pattern month(String names) {
+        return Pattern.compile("(?i)\\d{1,2}[-. ]+(?:" + names + ")[a-z]*\\.?(?:[- ]\\d{2,4})?|(?:" + names
+                + ")[a-z]*[-. ]+\\d{1,4}|\\d{4}-\\d{2}-\\d{2}.*");
     }
 
     /** Everything the row says; what cannot be understood is among the remarks. */
@@ -36,7 +51,7 @@ final class RowReader {
         if (row.look() == Look.STRUCK) {
             draft.say(Remark.hold(IntakeSays.STRUCK_OUT));
         }
-        new RowPower(listing, row, draft).read();
+        new RowPower(listing, row, draft, classes).read();
         new RowCable(listing, row, draft).read();
         feeder(row, draft);
         gear(row, draft);
@@ -75,7 +90,12 @@ final class RowReader {
     private void feeder(RawRow row, Draft draft) {
         String feeder = listing.text(row, Meaning.FEEDER);
         if (!Cells.isMissing(feeder)) {
-            draft.run("from", feeder);
+            Matcher both = SWITCH_PORT.matcher(feeder);
+            boolean split = both.matches() && !listing.has(Meaning.PORT);
+            draft.run("from", split ? both.group(1) : feeder);
+            if (split) {
+                draft.run("port", String.valueOf(Integer.parseInt(both.group(2))));
+            }
         }
         listing.column(Meaning.PORT).ifPresent(column -> port(row.cell(column.at()), column, draft));
     }
@@ -87,24 +107,22 @@ final class RowReader {
         }
         Matcher plain = PORT.matcher(text);
         Matcher path = PORT_PATH.matcher(text);
-        if (cell.form() == RawCell.Form.DATE || isMonth(text)) {
+        Matcher both = SWITCH_PORT.matcher(text);
+        if (cell.form() == RawCell.Form.DATE) {
             draft.say(Remark.flag(IntakeSays.DATE_FOR_PORT, column.shown(), text));
         } else if (plain.matches()) {
             draft.run("port", String.valueOf(Integer.parseInt(plain.group(1))));
+        } else if (MONTH.matcher(text).matches()) {
+            draft.say(Remark.flag(IntakeSays.DATE_FOR_PORT, column.shown(), text));
         } else if (path.matches()) {
             draft.run("port", String.valueOf(Integer.parseInt(path.group(1))));
             draft.say(Remark.change(IntakeSays.PORT_PATH, text, path.group(1)));
+        } else if (both.matches() && !listing.has(Meaning.FEEDER)) {
+            draft.run("from", both.group(1));
+            draft.run("port", String.valueOf(Integer.parseInt(both.group(2))));
         } else {
             draft.say(Remark.flag(IntakeSays.PORT_NOT_READ, text));
         }
-    }
-
-    /** A port such as 1/2 that a sheet program showed as a date: 2-Jan. */
-    static boolean isMonth(String text) {
-        return text.matches(
-                "(?i)\\d{1,2}[-. ]+(?:jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])[a-z]*\\.?(?:[- ]\\d{2,4})?"
-                        + "|(?i)(?:jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])[a-z]*[-. ]+\\d{1,4}"
-                        + "|\\d{4}-\\d{2}-\\d{2}.*");
     }
 
     private void gear(RawRow row, Draft draft) {
@@ -114,7 +132,7 @@ final class RowReader {
         quantity(row, draft, Meaning.COLDEST_RATED, "coldest_rated", "degC");
         quantity(row, draft, Meaning.HOTTEST_RATED, "hottest_rated", "degC");
         String priority = listing.text(row, Meaning.PRIORITY);
-        if (priority.matches("[1-9]")) {
+        if (priority.length() == 1 && priority.charAt(0) >= '1' && priority.charAt(0) <= '9') {
             draft.device("priority", priority);
         }
     }

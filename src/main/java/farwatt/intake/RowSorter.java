@@ -11,6 +11,8 @@ final class RowSorter {
     private final List<RawRow> rows;
     private final Set<String> places = new HashSet<>();
     private final boolean takeHidden;
+    private boolean grouped;
+    private final List<List<String>> headingTexts = new ArrayList<>();
 
     RowSorter(Listing listing) {
         this.listing = listing;
@@ -20,6 +22,12 @@ final class RowSorter {
                 .ifPresent(zone -> rows.forEach(
                         row -> places.add(Spelling.fold(row.cell(zone.at()).text()))));
         places.remove("");
+        listing.heading().ifPresent(heading -> {
+            for (RawRow row : rows.subList(heading.first(), heading.after())) {
+                headingTexts.add(
+                        row.cells().stream().map(c -> Spelling.fold(c.text())).toList());
+            }
+        });
     }
 
     /** Every row with its kind. */
@@ -28,6 +36,7 @@ final class RowSorter {
         int first = listing.heading().map(Heading::first).orElse(0);
         int after = listing.heading().map(Heading::after).orElse(0);
         int lastFull = lastFull(after);
+        grouped = listing.answers().answer("sections", "devices").equals("groups") || hasGroups(after, lastFull);
         String section = "";
         for (int i = 0; i < rows.size(); i++) {
             Sorted.Kind kind = i < first
@@ -41,6 +50,17 @@ final class RowSorter {
             all.add(new Sorted(rows.get(i), kind, section));
         }
         return all;
+    }
+
+    /** One heading of a group that is surely one makes lone names in the whole list such headings. */
+    private boolean hasGroups(int after, int lastFull) {
+        for (int i = after; i < lastFull; i++) {
+            RawRow row = rows.get(i);
+            if (row.filled().size() == 1 && listing.columns().size() > 1 && isSection(row, i)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The last row that fills more than one cell. */
@@ -94,8 +114,7 @@ final class RowSorter {
                 .anyMatch(a -> a.top() == row.number() - 1 && a.left() == column && a.right() - column >= 2);
         boolean followed = at + 1 < rows.size() && rows.get(at + 1).filled().size() > 1;
         boolean colon = onlyText(row).strip().endsWith(":");
-        boolean asked = listing.answers().answer("sections", "devices").equals("groups");
-        return followed && (!nameColumn || merged || colon || asked);
+        return followed && (!nameColumn || merged || colon || grouped);
     }
 
     private static String onlyText(RawRow row) {
@@ -115,18 +134,15 @@ final class RowSorter {
     }
 
     private boolean isHeadingAgain(RawRow row) {
-        if (listing.heading().isEmpty()) {
-            return false;
-        }
-        Heading heading = listing.heading().get();
-        for (int i = heading.first(); i < heading.after(); i++) {
-            RawRow original = rows.get(i);
-            int same = 0;
-            for (int column : row.filled()) {
-                String text = Spelling.fold(row.cell(column).text());
-                same += text.equals(Spelling.fold(original.cell(column).text())) ? 1 : 0;
+        for (List<String> original : headingTexts) {
+            List<Integer> filled = row.filled();
+            int differ = 0;
+            for (int i = 0; i < filled.size() && differ * 5 <= filled.size(); i++) {
+                int column = filled.get(i);
+                String there = column < original.size() ? original.get(column) : "";
+                differ += there.equals(Spelling.fold(row.cell(column).text())) ? 0 : 1;
             }
-            if (same >= 2 && same * 5 >= row.filled().size() * 4) {
+            if (filled.size() - differ >= 2 && differ * 5 <= filled.size()) {
                 return true;
             }
         }

@@ -45,8 +45,9 @@ final class Spelling {
         String parted = isPlain(text) ? text : Normalizer.normalize(text, Normalizer.Form.NFKD);
         boolean gap = false;
         for (int i = 0; i < parted.length(); i++) {
-            char c = Character.toLowerCase(parted.charAt(i));
-            if (Character.isLetterOrDigit(c)) {
+            char typed = parted.charAt(i);
+            char c = typed >= 'A' && typed <= 'Z' ? (char) (typed + 32) : Character.toLowerCase(typed);
+            if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || (c > 127 && Character.isLetterOrDigit(c))) {
                 if (gap && out.length() > 0) {
                     out.append(' ');
                 }
@@ -60,6 +61,10 @@ final class Spelling {
     }
 
     private static void append(StringBuilder out, char c) {
+        if (c < 128) {
+            out.append(c);
+            return;
+        }
         switch (c) {
             case 'ß' -> out.append("ss");
             case 'ł' -> out.append('l');
@@ -87,6 +92,9 @@ final class Spelling {
     }
 
     private static boolean isUnseen(char c) {
+        if (c > ' ' && c < 127) {
+            return false;
+        }
         return c == ' ' || c == '\n' || c == '\r' || isOddBlank(c) || isInvisible(c);
     }
 

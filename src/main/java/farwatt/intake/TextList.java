@@ -25,7 +25,7 @@ final class TextList {
             questions.add(new Question(
                     "encoding",
                     Messages.text(IntakeSays.ASK_ENCODING, encoding.name()),
-                    List.of("windows-1252", "windows-1250", "IBM850", "x-MacRoman", "windows-1251"),
+                    List.of("windows-1252", "windows-1250", "ISO-8859-2", "IBM850", "x-MacRoman", "windows-1251"),
                     encoding.name()));
         }
         ListFile read = of(encoding.text(), mapping);

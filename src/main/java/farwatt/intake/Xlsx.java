@@ -4,6 +4,10 @@ import farwatt.report.Cancel;
 import farwatt.report.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.PushbackInputStream;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -124,9 +128,18 @@ final class Xlsx {
         return "veryHidden".equals(state) ? Sheet.Shown.VERY_HIDDEN : Sheet.Shown.VISIBLE;
     }
 
-    private static XMLStreamReader xml(InputStream in) throws XMLStreamException {
+    private static Reader characters(InputStream in) throws IOException {
+        PushbackInputStream back = new PushbackInputStream(in, 2);
+        byte[] mark = back.readNBytes(2);
+        back.unread(mark);
+        boolean wide = Encoding.isUtf16(mark);
+        return new InputStreamReader(back, wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8);
+    }
+
+    private static XMLStreamReader xml(InputStream in) throws XMLStreamException, IOException {
         XMLInputFactory factory = XMLHelper.newXMLInputFactory();
         factory.setProperty(XMLInputFactory.IS_COALESCING, true);
-        return factory.createXMLStreamReader(in);
+        // read as characters: the platform's reader prints to standard error when it meets bytes that are none
+        return factory.createXMLStreamReader(characters(in));
     }
 }

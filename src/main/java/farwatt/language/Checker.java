@@ -111,7 +111,14 @@ final class Checker implements Expr.Visitor<Type, Meaning> {
             Optional<Expr> mended = withUnit(expr, unit);
             String typed = Language.print(expr);
             String instead = mended.map(Language::print).orElse(typed);
-            problems().instead(expr.span(), ProblemCode.UNIT_MISSING, instead, typed, wantedText, instead);
+            problems()
+                    .instead(
+                            expr.span(),
+                            ProblemCode.UNIT_MISSING,
+                            instead,
+                            Say.quoted(typed),
+                            wantedText,
+                            Say.quoted(instead));
             return;
         }
         boolean scale = (isDifference(found) && wanted == Type.Plain.TEMPERATURE)
@@ -169,7 +176,7 @@ final class Checker implements Expr.Visitor<Type, Meaning> {
                 return Meaning.constant(choice, place);
             }
             if (place >= 0 || bare) {
-                unknownChoice(e.span(), said, choice);
+                unknownChoice(e.span(), said, said, choice);
                 return Meaning.WRONG;
             }
         }
@@ -183,15 +190,15 @@ final class Checker implements Expr.Visitor<Type, Meaning> {
         }
         int place = choice.words().indexOf(e.text());
         if (place < 0) {
-            unknownChoice(e.span(), e.text(), choice);
+            unknownChoice(e.span(), e.text(), Say.quoted(e.text()), choice);
             return Meaning.WRONG;
         }
         return Meaning.constant(choice, place);
     }
 
-    private void unknownChoice(Span span, String said, Type.Choice choice) {
-        Optional<String> near = Near.best(said, choice.words()).map(Printer::quotedText);
-        problems().near(span, ProblemCode.UNKNOWN_CHOICE, near, Say.quoted(said), Say.oneOf(choice.words()));
+    private void unknownChoice(Span span, String word, String said, Type.Choice choice) {
+        Optional<String> near = Near.best(word, choice.words()).map(Printer::quotedText);
+        problems().near(span, ProblemCode.UNKNOWN_CHOICE, near, said, Say.oneOf(choice.words()));
     }
 
     @Override

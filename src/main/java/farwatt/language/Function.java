@@ -14,6 +14,7 @@ public enum Function implements Code {
     DOWN(2, 2),
     UP(2, 2);
 
+    private final String word = name().toLowerCase(Locale.ROOT);
     private final int fewest;
     private final int most;
 
@@ -24,7 +25,7 @@ public enum Function implements Code {
 
     /** As it is typed. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 
     /** How many values it takes at least. */

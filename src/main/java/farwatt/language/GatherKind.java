@@ -19,8 +19,10 @@ public enum GatherKind {
     /** How many rows. */
     COUNT;
 
+    private final String word = name().toLowerCase(Locale.ROOT);
+
     /** As it is typed. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 }

@@ -58,9 +58,9 @@ final class Gathers {
         }
         Scope scope = checker.scope();
         List<String> wanted = source.get().nodes().stream()
+                .filter(kind -> !isCovered(kind, source.get(), scope))
                 .sorted()
                 .map(scope::called)
-                .distinct()
                 .toList();
         checker.problems()
                 .add(
@@ -70,6 +70,13 @@ final class Gathers {
                         reach,
                         Say.alternatives(wanted));
         return Meaning.WRONG;
+    }
+
+    /** True for a kind that is part of another one that may stand in the same place. */
+    private static boolean isCovered(String kind, Source source, Scope scope) {
+        return source.nodes().stream()
+                .anyMatch(other -> !other.equals(kind)
+                        && scope.join(kind, other).filter(other::equals).isPresent());
     }
 
     private static Meaning body(Checker inner, Expr.Gather e, Expr value) {

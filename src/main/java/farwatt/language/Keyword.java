@@ -41,9 +41,11 @@ public enum Keyword implements Code {
         }
     }
 
+    private final String word = name().toLowerCase(Locale.ROOT);
+
     /** As it is typed. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 
     static Optional<Keyword> of(String word) {

@@ -91,7 +91,7 @@ final class Lexer {
                 String spelling = text.substring(unit.from(), unit.to());
                 problems.near(unit, ProblemCode.UNKNOWN_UNIT, units.near(spelling), Say.quoted(spelling));
             }
-            case RANGE -> problems.add(span, ProblemCode.NUMBER_RANGE, said);
+            case RANGE -> problems.add(span, ProblemCode.NUMBER_RANGE, Say.quoted(said));
             case DECIMALS -> problems.add(span, ProblemCode.NUMBER_DOUBT, Say.quoted(said));
         }
         tokens.add(new Token(Token.Kind.QUANTITY, span, said, Optional.of(literal)));

@@ -87,7 +87,8 @@ final class Names {
         if (ref.isPresent()) {
             return refer(ref.get(), here(), e, e.span());
         }
-        checker.problems().near(e.span(), ProblemCode.UNKNOWN_ROW, () -> nearRow(e.id()), Printer.quotedRow(e.id()));
+        String said = Say.quoted(Printer.quotedRow(e.id()));
+        checker.problems().near(e.span(), ProblemCode.UNKNOWN_ROW, () -> nearRow(e.id()), said);
         return Meaning.WRONG;
     }
 

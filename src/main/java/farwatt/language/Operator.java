@@ -26,6 +26,11 @@ public enum Operator {
         return level;
     }
 
+    /** The reserved word of {@code and} and {@code or}. */
+    Keyword keyword() {
+        return Keyword.valueOf(name());
+    }
+
     /** How tightly the parts of an expression bind, loosest first. */
     public enum Level {
         IF,

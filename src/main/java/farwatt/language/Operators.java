@@ -1,10 +1,12 @@
 package farwatt.language;
 
+import farwatt.language.Operator.Level;
 import farwatt.quantity.Literal;
 import farwatt.quantity.Unit;
 import farwatt.report.Span;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The rules of the grammar that have to do with operators, loosest first. */
@@ -19,70 +21,67 @@ final class Operators {
         this.primaries = new Primaries(parser, words);
     }
 
-    /** Parts of one level with the operators between them. */
-    Expr chain(Operator.Level level) {
+    /** What binds at least as tightly as a level; one call for all levels, so that deep texts need little stack. */
+    Expr climb(Level least) {
         int from = words.from();
-        Expr first = part(level);
-        List<Expr.Step> rest = new ArrayList<>(0);
+        Expr left = least.compareTo(Level.NOT) <= 0 && words.take(Keyword.NOT) ? not(from) : unary();
+        Optional<Expr> longer = Optional.of(left);
+        while (longer.isPresent()) {
+            left = longer.get();
+            longer = continued(from, left, least);
+        }
+        return left;
+    }
+
+    /** What was read with the operator behind it and all that belongs to that. */
+    private Optional<Expr> continued(int from, Expr left, Level least) {
+        Operator operator = operator(least);
+        if (operator != null) {
+            return Optional.of(chain(from, left, operator.level()));
+        }
+        Comparison how = least.compareTo(Level.COMPARE) <= 0 ? comparison() : null;
+        return how == null ? Optional.empty() : Optional.of(compare(from, left, how));
+    }
+
+    private Expr not(int from) {
+        Expr of = climb(Level.COMPARE);
+        return new Expr.Not(words.since(from), of);
+    }
+
+    private Expr chain(int from, Expr first, Level level) {
+        List<Expr.Step> rest = new ArrayList<>();
         Operator operator = operator(level);
-        while (operator != null) {
+        while (operator != null && operator.level() == level) {
             words.next();
-            rest.add(new Expr.Step(operator, part(level)));
+            rest.add(new Expr.Step(operator, climb(Level.values()[level.ordinal() + 1])));
             operator = operator(level);
         }
         return Shape.chain(words.since(from), first, rest);
     }
 
-    private Expr part(Operator.Level level) {
-        return switch (level) {
-            case OR -> chain(Operator.Level.AND);
-            case AND -> not();
-            case SUM -> chain(Operator.Level.PRODUCT);
-            default -> unary();
-        };
-    }
-
-    private @Nullable Operator operator(Operator.Level level) {
-        return switch (level) {
-            case OR -> words.is(Keyword.OR) ? Operator.OR : null;
-            case AND -> words.is(Keyword.AND) ? Operator.AND : null;
-            case SUM -> sign("+", Operator.PLUS, "-", Operator.MINUS);
-            default -> sign("*", Operator.TIMES, "/", Operator.OVER);
-        };
-    }
-
-    private @Nullable Operator sign(String one, Operator first, String other, Operator second) {
-        if (words.here().is(one)) {
-            return first;
-        }
-        return words.here().is(other) ? second : null;
-    }
-
-    private Expr not() {
-        int from = words.from();
-        if (!words.take(Keyword.NOT)) {
-            return compare();
-        }
-        Expr of = compare();
-        return new Expr.Not(words.since(from), of);
-    }
-
-    private Expr compare() {
-        int from = words.from();
-        Expr left = chain(Operator.Level.SUM);
-        Comparison how = comparison();
-        if (how == null) {
-            return left;
-        }
-        Expr right = chain(Operator.Level.SUM);
+    private Expr compare(int from, Expr left, Comparison how) {
+        Expr right = climb(Level.SUM);
         Expr read = new Expr.Compare(words.since(from), left, how, right);
         List<Expr> more = new ArrayList<>(List.of(read));
         while (isComparison()) {
             words.complain(ProblemCode.SECOND_COMPARISON);
             comparison();
-            more.add(chain(Operator.Level.SUM));
+            more.add(climb(Level.SUM));
         }
         return more.size() == 1 ? read : new Expr.Broken(words.since(from), more);
+    }
+
+    /** The operator here, if it binds at least as tightly as a level. */
+    private @Nullable Operator operator(Level least) {
+        for (Operator operator : Operator.values()) {
+            boolean here = operator.level().compareTo(Level.NOT) < 0
+                    ? operator.level().compareTo(least) >= 0 && words.is(operator.keyword())
+                    : words.here().is(operator.sign());
+            if (here && operator.level().compareTo(least) >= 0) {
+                return operator;
+            }
+        }
+        return null;
     }
 
     private boolean isComparison() {

@@ -117,7 +117,7 @@ final class Parser {
         if (!enter()) {
             return nothing();
         }
-        Expr read = words.here().is(Keyword.IF) ? condition() : operators.chain(Operator.Level.OR);
+        Expr read = words.here().is(Keyword.IF) ? condition() : operators.climb(Operator.Level.OR);
         leave();
         return read;
     }

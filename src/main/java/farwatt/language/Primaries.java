@@ -132,6 +132,9 @@ final class Primaries {
             words.complain(ProblemCode.WANTED_OPEN, Say.quoted(kind.word()));
             return new Expr.Broken(words.since(from), List.of());
         }
+        if (!parser.enter()) {
+            return parser.nothing();
+        }
         Optional<Expr> body = Optional.empty();
         if (kind != GatherKind.COUNT) {
             body = Optional.of(parser.expr());
@@ -139,6 +142,7 @@ final class Primaries {
         }
         Expr.RowsOf rows = rows();
         close(List.of(rows.where().isPresent() ? "" : "\"where\""));
+        parser.leave();
         return new Expr.Gather(words.since(from), kind, body, rows);
     }
 

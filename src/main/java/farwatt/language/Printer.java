@@ -2,6 +2,7 @@ package farwatt.language;
 
 import farwatt.language.Operator.Level;
 import java.util.List;
+import java.util.Optional;
 
 /** Writes an expression in its one canonical form: the fewest parentheses, one space, plain spellings. */
 final class Printer implements Expr.Visitor<Level, StringBuilder> {
@@ -85,16 +86,23 @@ final class Printer implements Expr.Visitor<Level, StringBuilder> {
         boolean opened = open(Level.UNARY, least);
         out.append('-');
         // -5 degC is one literal: the minus of something that starts with 5 degC keeps its distance
-        boolean apart = startsWithTemperature(e.of());
-        if (apart) {
-            out.append('(');
-        }
-        put(e.of(), apart ? Level.IF : Level.UNARY);
-        close(apart);
+        boolean apart =
+                temperatureInFront(e.of()).filter(number -> !isSigned(number)).isPresent();
+        apart(e.of(), Level.UNARY, apart);
         return close(opened);
     }
 
-    private static boolean startsWithTemperature(Expr expr) {
+    /** In parentheses of its own if it has to keep apart from what stands before it. */
+    private void apart(Expr expr, Level least, boolean apart) {
+        if (apart) {
+            out.append('(');
+        }
+        put(expr, apart ? Level.IF : least);
+        close(apart);
+    }
+
+    /** The number of the temperature that an expression starts with. */
+    private static Optional<String> temperatureInFront(Expr expr) {
         Expr first = expr;
         if (first instanceof Expr.Power power) {
             first = power.base();
@@ -103,8 +111,13 @@ final class Printer implements Expr.Visitor<Level, StringBuilder> {
             first = path.root();
         }
         return first instanceof Expr.Quantity quantity
-                && quantity.typed().unit().isAbsoluteTemperature()
-                && !quantity.typed().number().startsWith("-");
+                        && quantity.typed().unit().isAbsoluteTemperature()
+                ? Optional.of(quantity.typed().number())
+                : Optional.empty();
+    }
+
+    private static boolean isSigned(String number) {
+        return number.startsWith("-");
     }
 
     @Override
@@ -181,7 +194,11 @@ final class Printer implements Expr.Visitor<Level, StringBuilder> {
         out.append(rows.table().name());
         rows.base().ifPresent(base -> {
             out.append(' ').append(rows.reach().word()).append(' ');
-            put(base, Level.PATH);
+            // a sign of its own is read only where a minus may stand
+            apart(
+                    base,
+                    Level.PATH,
+                    temperatureInFront(base).filter(Printer::isSigned).isPresent());
         });
         rows.where().ifPresent(where -> {
             out.append(" where ");

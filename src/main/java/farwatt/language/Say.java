@@ -35,12 +35,13 @@ final class Say {
 
     private Say() {}
 
-    /** In double quotes, unless it has quotes of its own; a long one shortened. */
+    /** In double quotes, unless it has quotes of its own; a long one shortened, on one line. */
     static String quoted(String part) {
         String shown = part.codePointCount(0, part.length()) > LONGEST
                 ? part.substring(0, part.offsetByCodePoints(0, LONGEST)) + "…"
                 : part;
-        return shown.startsWith("'") || shown.startsWith("\"") ? shown : "\"" + shown + "\"";
+        String line = shown.replaceAll("\\p{Cntrl}", " ");
+        return line.startsWith("'") || line.startsWith("\"") ? line : "\"" + line + "\"";
     }
 
     /** Words as alternatives: {@code "a", "b" or "c"}. */

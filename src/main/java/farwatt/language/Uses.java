@@ -7,7 +7,7 @@ import java.util.List;
  * All that a formula may look at. What it looks at inside a gather stands with that gather.
  *
  * @param reads columns read
- * @param ways rows it goes to, with or without reading a column there
+ * @param ways rows it goes to, with or without reading a column there, those on the way to others as well
  * @param gathers gathers worked out within it, not those that were lifted out
  */
 public record Uses(List<Read> reads, List<Way> ways, List<GatherPlan> gathers) {

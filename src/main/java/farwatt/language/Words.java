@@ -104,7 +104,13 @@ final class Words {
         Object[] parts = new Object[more.length + 1];
         parts[0] = said();
         System.arraycopy(more, 0, parts, 1, more.length);
-        problems.near(here().span(), code, near(), parts);
+        Optional<String> near = near();
+        boolean said = near.map(Say::quoted).filter(List.of(more)::contains).isPresent();
+        if (said) {
+            problems.instead(here().span(), code, near.get(), parts);
+        } else {
+            problems.near(here().span(), code, near, parts);
+        }
     }
 
     private String said() {
@@ -157,6 +163,7 @@ final class Words {
 
     void skipAll() {
         at = tokens.size() - 1;
+        complainedAt = at;
     }
 
     Set<Keyword> possibleInHole() {

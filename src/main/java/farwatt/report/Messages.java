@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Properties;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -41,6 +43,14 @@ public final class Messages {
             throw new IllegalStateException("no sentence for " + code.key());
         }
         return found;
+    }
+
+    /** Every sentence of a room by its key, in the order of the keys. */
+    public static SortedMap<String, String> all(String room) {
+        SortedMap<String, String> sentences = new TreeMap<>();
+        Properties known = ROOMS.computeIfAbsent(room, Messages::load);
+        known.stringPropertyNames().forEach(key -> sentences.put(key, known.getProperty(key)));
+        return sentences;
     }
 
     private static Properties load(String room) {

@@ -11,6 +11,7 @@ final class Checks {
     static List<Check> always(Scene scene) {
         return List.of(
                 new SafetyChecks(scene),
+                new SocketChecks(scene),
                 new PassiveChecks(scene),
                 new DemotionChecks(scene),
                 new CableChecks(scene),

@@ -22,7 +22,7 @@ final class Choices {
     private record Choice(Row row, Optional<Level> level) {}
 
     private final Map<String, Choice> byName = new HashMap<>();
-    private final Map<String, String> applied = new LinkedHashMap<>();
+    private final Map<String, Row> applied = new LinkedHashMap<>();
 
     Choices(Plan plan) {
         for (Row row : plan.rows(Table.PRACTICE)) {
@@ -59,12 +59,19 @@ final class Choices {
         if (choice == null) {
             return Optional.of(usual);
         }
-        applied.put(choice.row().id(), choice.row().text("why").strip());
+        applied.put(choice.row().id(), choice.row());
         return choice.level();
     }
 
-    /** The choices that changed something, by name, with their reasons. */
-    Map<String, String> applied() {
-        return applied;
+    /** What the plan chose that changed something, each with its reason, as sentences to follow a verdict. */
+    String said() {
+        StringBuilder all = new StringBuilder();
+        for (Row row : applied.values()) {
+            String word = row.text("is").strip();
+            all.append(' ')
+                    .append(Phrase.VERDICT_CHOICE.text(
+                            row.id(), word, row.text("why").strip()));
+        }
+        return all.toString();
     }
 }

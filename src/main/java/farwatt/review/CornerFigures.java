@@ -25,9 +25,10 @@ record CornerFigures(double leastShare, Spot leastAt, double bound, double least
         for (Table table : Scene.NODES) {
             Figures sent = scene.of(table, "sent");
             Figures available = scene.of(table, "available");
+            Figures shares = scene.of(table, "reserve_share");
             Figures word = scene.of(table, "bound_by");
             for (int place = 0; place < scene.rows(table); place++) {
-                double share = share(sent.at(place), available.at(place));
+                double share = share(sent.at(place), available.at(place), shares.at(place));
                 if (Double.isNaN(share)) {
                     broken |= Double.isNaN(sent.at(place)) && isBroken(scene, sent.at(place));
                 } else if (Double.isNaN(least) || Near.under(share, least)) {
@@ -40,11 +41,8 @@ record CornerFigures(double leastShare, Spot leastAt, double bound, double least
         return new CornerFigures(least, at, bound, headroom(scene), broken);
     }
 
-    private static double share(double sent, double available) {
-        if (available == 0) {
-            return sent > 0 ? -1 : Double.NaN;
-        }
-        return (available - sent) / available;
+    private static double share(double sent, double available, double share) {
+        return available == 0 && sent > 0 ? -1 : share;
     }
 
     private static boolean isBroken(Scene scene, double fault) {

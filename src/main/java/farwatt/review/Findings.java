@@ -90,7 +90,7 @@ final class Findings {
                 Double.NaN,
                 Double.NaN,
                 notice::text,
-                () -> notice.line().replaceFirst("\\.$", ""),
+                () -> notice.line().replaceFirst("\\.( .*)?$", ""),
                 "",
                 ""));
     }

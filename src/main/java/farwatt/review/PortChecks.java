@@ -5,7 +5,6 @@ import farwatt.engine.Figures;
 import farwatt.plan.Plan.Spot;
 import farwatt.plan.Table;
 import farwatt.report.Level;
-import farwatt.report.Place;
 import java.util.Optional;
 
 /** Whether each port gives what its run takes, and each switch keeps to its right. */
@@ -29,21 +28,6 @@ final class PortChecks implements Check {
             }
         }
         rights(findings);
-        ports(findings);
-    }
-
-    private void ports(Findings findings) {
-        for (Table table : Scene.NODES) {
-            Figures used = scene.of(table, "ports_used");
-            Figures there = scene.of(table, "ports");
-            for (int place = 0; place < scene.rows(table); place++) {
-                if (Near.over(used.at(place), there.at(place))) {
-                    Object[] parts = {scene.id(table, place), (int) used.at(place), (int) there.at(place)};
-                    Place where = scene.place(table, place, "ports_used");
-                    findings.add(ReviewCode.PORTS, Level.FAIL, where, used.at(place), there.at(place), () -> parts);
-                }
-            }
-        }
     }
 
     /** Most watts of the port that a run leaves from; infinite where nothing limits it. */

@@ -31,6 +31,8 @@ public enum ReviewCode implements Code {
     START_NEVER(Sources.PRACTICE, Firm.NO),
     RESERVE("the plan's reserve_target", Firm.NO),
     PORTS("its ports", Firm.NO),
+    PORT_NUMBER("its ports", Firm.NO),
+    PORT_TWICE("its ports", Firm.NO),
     // what cannot be judged
     NO_VALUE("", Firm.YES),
     NEED("the plan's needs", Firm.YES),

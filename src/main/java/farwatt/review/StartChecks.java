@@ -2,7 +2,6 @@ package farwatt.review;
 
 import farwatt.engine.Corner;
 import farwatt.plan.Plan.Spot;
-import farwatt.plan.Table;
 import farwatt.report.Level;
 import farwatt.report.Place;
 import java.util.ArrayList;
@@ -10,8 +9,7 @@ import java.util.List;
 
 /**
  * After an outage everything asks for its start watts together. Says of each node whether it can start all at once,
- * and if not in which waves: in the order of grants, each once those before have settled to their most. A branch
- * behind another switch counts as starting whole.
+ * and if not in which waves: in the order of grants, each once those before have settled to their most.
  */
 final class StartChecks implements Check {
     private final Scene scene;
@@ -26,17 +24,31 @@ final class StartChecks implements Check {
         if (start != Corner.COLD && start != Corner.HOTSTART) {
             return;
         }
-        double[] starting = scene.sentIn(start);
         double[] settled = scene.sentIn(start == Corner.COLD ? Corner.MOST : Corner.HOT);
-        for (Table table : Scene.NODES) {
-            for (int place = 0; place < scene.rows(table); place++) {
-                Spot node = new Spot(table, place);
-                List<Tree.Feed> asking = asking(node);
-                if (asking.stream().anyMatch(f -> Near.over(starting[f.run()], settled[f.run()]))) {
-                    start(findings, node, Waves.of(available(node), asking, starting, settled));
-                }
+        // a branch that starts in waves of its own asks for less than all of it at once
+        double[] starting = scene.sentIn(start).clone();
+        for (Spot node : scene.tree().leavesFirst()) {
+            List<Tree.Feed> asking = asking(node);
+            boolean surges = asking.stream().anyMatch(f -> Near.over(starting[f.run()], settled[f.run()]));
+            if (surges) {
+                Waves waves = Waves.of(available(node), asking, starting, settled);
+                start(findings, node, waves);
+                scene.tree()
+                        .feedOf(node)
+                        .ifPresent(feed -> starting[feed.run()] = peak(feed, waves, starting, settled));
             }
         }
+    }
+
+    /**
+     * Watts into a branch at its peak. What goes into a run bends upwards with what is taken from it, so the chord
+     * between settled and all at once is never too low.
+     */
+    private static double peak(Tree.Feed feed, Waves waves, double[] starting, double[] settled) {
+        double least = settled[feed.run()];
+        double most = starting[feed.run()];
+        double share = (waves.peak() - waves.settled()) / (waves.all() - waves.settled());
+        return least + (most - least) * Math.max(0, Math.min(1, share));
     }
 
     private double available(Spot node) {
@@ -83,7 +95,7 @@ final class StartChecks implements Check {
     private String way(List<List<Tree.Feed>> waves) {
         List<String> parts = new ArrayList<>();
         waves.forEach(wave -> parts.add(Phrase.WAVE.text(wave.size(), Say.list(ids(wave)))));
-        return String.join("; ", parts);
+        return String.join(Phrase.THEN.text(), parts);
     }
 
     private List<String> ids(List<Tree.Feed> feeds) {

@@ -34,7 +34,7 @@ final class SupplyChecks implements Check {
                     if (!isSaidByPort(node, can)) {
                         overload(findings, node, asked, can, Bound.of(bound.at(place)));
                     }
-                } else if (can > 0 && Near.under((can - asked) / can, target)) {
+                } else if (can > 0 && Near.over(asked, can * (1 - target))) {
                     reserve(findings, node, asked, can, Bound.of(bound.at(place)));
                 }
             }

@@ -5,8 +5,11 @@ import farwatt.engine.Figures;
 import farwatt.plan.NaturalOrder;
 import farwatt.plan.Plan.Spot;
 import farwatt.plan.Table;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -79,6 +82,24 @@ final class Tree {
     /** What a node feeds, in the order in which it asks for power. */
     List<Feed> below(Spot node) {
         return below.getOrDefault(node, List.of());
+    }
+
+    /** Every source and switch that feeds something, each after all below it. */
+    List<Spot> leavesFirst() {
+        Deque<Spot> open = new ArrayDeque<>();
+        for (int place = 0; place < calc.rows(Table.SOURCES); place++) {
+            open.add(new Spot(Table.SOURCES, place));
+        }
+        List<Spot> found = new ArrayList<>();
+        while (!open.isEmpty()) {
+            Spot node = open.removeFirst();
+            if (below.containsKey(node)) {
+                found.add(node);
+                below(node).forEach(feed -> open.add(feed.to()));
+            }
+        }
+        Collections.reverse(found);
+        return found;
     }
 
     /** The run on the way to a node that leaves the source; a ring cannot be here. */

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** The one sentence over all corners that were looked at. */
 final class Verdicts {
@@ -100,7 +99,7 @@ final class Verdicts {
         String text = lead.corner().isPresent()
                 ? Phrase.VERDICT_FAILS.text(corner.phrase(), all)
                 : Phrase.VERDICT_FAILS_ALWAYS.text(all);
-        return new Verdict(false, text + aside(), corner, lead.place());
+        return new Verdict(false, text + choices.said(), corner, lead.place());
     }
 
     private static List<String> dark(List<Draft> fails) {
@@ -120,7 +119,7 @@ final class Verdicts {
         }
         if (!figures.hasReserve()) {
             return new Verdict(
-                    true, where + Phrase.VERDICT_NO_RESERVE.text() + warnings() + aside(), corner, Place.NONE);
+                    true, where + Phrase.VERDICT_NO_RESERVE.text() + warnings() + choices.said(), corner, Place.NONE);
         }
         String share = Say.of(figures.leastShare(), Say.SHARE);
         String id = scene.tree().id(figures.leastAt());
@@ -128,23 +127,15 @@ final class Verdicts {
         String least =
                 Phrase.VERDICT_LEAST.text(share, id, Bound.of(figures.bound()).called(), when);
         return new Verdict(
-                true, where + least + warnings() + aside(), corner, scene.place(figures.leastAt(), "reserve_share"));
+                true,
+                where + least + warnings() + choices.said(),
+                corner,
+                scene.place(figures.leastAt(), "reserve_share"));
     }
 
     private String warnings() {
         long count =
                 findings.all().stream().filter(d -> d.level() == Level.WARN).count();
         return count == 0 ? "" : " " + (count == 1 ? Phrase.VERDICT_WARNING : Phrase.VERDICT_WARNINGS).text(count);
-    }
-
-    /** What the plan set aside, with its reasons. */
-    private String aside() {
-        if (choices.applied().isEmpty()) {
-            return "";
-        }
-        return " "
-                + choices.applied().entrySet().stream()
-                        .map(e -> Phrase.VERDICT_SET_ASIDE.text(e.getKey(), e.getValue()))
-                        .collect(Collectors.joining(" "));
     }
 }

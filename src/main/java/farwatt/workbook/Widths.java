@@ -90,7 +90,7 @@ final class Widths {
     /** Characters as wide as a digit; those of East Asian scripts count twice. */
     static int length(String text) {
         return text.codePoints()
-                .map(c -> c >= 0x1100 && Character.isIdeographic(c)
+                .map(c -> (c >= 0x1100 && Character.isIdeographic(c))
                                 || (c >= 0x1100 && c < 0x1200)
                                 || (c >= 0x3040 && c < 0x3100)
                                 || (c >= 0xAC00 && c < 0xD7B0)

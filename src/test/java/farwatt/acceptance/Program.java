@@ -1,6 +1,7 @@
 package farwatt.acceptance;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,8 +35,13 @@ final class Program {
 
     static Run run(Map<String, String> environment, Path jar, Object... arguments)
             throws IOException, InterruptedException {
-        List<String> call = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx1g", "-jar", jar.toString()));
+        List<String> call = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx1g"));
+        // the program counts for coverage as its tests do
+        ManagementFactory.getRuntimeMXBean().getInputArguments().stream()
+                .filter(argument -> argument.startsWith("-javaagent:"))
+                .forEach(call::add);
+        call.addAll(List.of("-jar", jar.toString()));
         for (Object argument : arguments) {
             call.add(argument.toString());
         }

@@ -3,8 +3,10 @@ package farwatt.engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import farwatt.catalogue.Catalogue;
 import farwatt.plan.Plan;
 import farwatt.plan.Table;
+import farwatt.report.Level;
 import farwatt.report.Notice;
 import java.util.List;
 
@@ -42,9 +44,11 @@ record Answers(Calculation calculation) {
         return number(calculation.value(Table.PLAN, 0, name), name);
     }
 
-    /** One of the values a person named, or a need. */
+    /** One of the values a person named, a constant or a need. */
     Value named(Table table, String name) {
-        int place = calculation.plan().rows(table).place(name);
+        int place = table == Table.PRACTICE
+                ? Catalogue.of(table).indexOf(Catalogue.need(table, name))
+                : calculation.plan().rows(table).place(name);
         return calculation.value(table, place, table == Table.NEEDS ? "holds" : "is");
     }
 
@@ -60,7 +64,10 @@ record Answers(Calculation calculation) {
         return found.get(0);
     }
 
+    /** Nothing fails; a question about an unusual figure is no failure. */
     void clean() {
-        assertEquals(List.of(), notices());
+        assertEquals(
+                List.of(),
+                notices().stream().filter(n -> n.level() == Level.FAIL).toList());
     }
 }

@@ -72,6 +72,14 @@ final class Draft {
         return row(Table.COLUMNS, name, "table", table.key(), "unit", unit);
     }
 
+    /** Readings of a run at hand-over. */
+    Draft read(String run, String near, String far, String amps) {
+        return cell(Table.RUNS, run, "seen_volts_near", Cell.text(near))
+                .cell(Table.RUNS, run, "seen_volts_far", Cell.text(far))
+                .cell(Table.RUNS, run, "seen_amps", Cell.text(amps))
+                .cell(Table.RUNS, run, "seen_temp", Cell.text("20 degC"));
+    }
+
     Draft need(String name, String holds) {
         return row(Table.NEEDS, name, "holds", holds);
     }

@@ -80,7 +80,7 @@ class HeatTest {
         String pairs = conductors == 8 ? "4" : "2";
         double total = amps * conductors / 2;
         double warm = 1 + ALPHA * (air + rise - 20);
-        double loop = ohms(gauge) * 10 / (conductors / 4) * warm;
+        double loop = ohms(gauge) * 10 / (conductors / 4.0) * warm;
         String watts = total * (55 - total * loop) + " W";
         Draft draft = new Draft()
                 .settings("heat_margin", "1")

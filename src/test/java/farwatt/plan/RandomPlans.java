@@ -21,7 +21,6 @@ public final class RandomPlans {
             "line\nbreak",
             "𝔸 mast",
             "half \ud800",
-            "",
             " ",
             "5",
             "yes",
