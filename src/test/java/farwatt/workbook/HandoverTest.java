@@ -13,6 +13,7 @@ import farwatt.plan.Table;
 import farwatt.report.Cancel;
 import farwatt.report.Notice;
 import farwatt.report.Progress;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -20,6 +21,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
@@ -190,6 +193,19 @@ class HandoverTest {
         } finally {
             Locale.setDefault(before);
             java.util.TimeZone.setDefault(zone);
+        }
+    }
+
+    @Test
+    void aLargePlanHasNoMoreStylesThanASmallOne() throws Exception {
+        int devices = Boolean.getBoolean("farwatt.soak") ? 20_001 : 1_001;
+        Path file = write(Landing.handover(Landing.halls(devices)), "halls.xlsx");
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            ZipEntry entry = zip.getEntry("xl/styles.xml");
+            String styles = new String(zip.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
+            String cells = styles.substring(styles.indexOf("<cellXfs"), styles.indexOf("</cellXfs>"));
+            int count = cells.split("<xf ", -1).length - 1;
+            assertTrue(count > 10 && count < 60, count + " styles");
         }
     }
 

@@ -5,6 +5,7 @@ import farwatt.engine.Corner;
 import farwatt.plan.Cell;
 import farwatt.plan.Plan;
 import farwatt.plan.Row;
+import farwatt.plan.Rows;
 import farwatt.plan.Step;
 import farwatt.plan.Table;
 import farwatt.report.Level;
@@ -15,6 +16,7 @@ import farwatt.review.Remedy;
 import farwatt.review.Review;
 import farwatt.review.Verdict;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +31,7 @@ final class Landing {
     static Plan plan() {
         Plan plan = Plan.EMPTY.with(
                 Table.PLAN,
-                farwatt.plan.Rows.of(List.of(Row.of("")
+                Rows.of(List.of(Row.of("")
                         .with("name", "Ferry landing, east gate")
                         .with("currency", "EUR")
                         .with("reserve_target", "20 %"))));
@@ -104,9 +106,29 @@ final class Landing {
     /** The landing with a heater on the mast that no cable carries. */
     static Plan overloaded() {
         Plan plan = plan();
-        farwatt.plan.Rows devices = plan.rows(Table.DEVICES);
+        Rows devices = plan.rows(Table.DEVICES);
         int mast = devices.place("mast radio");
         return plan.with(Table.DEVICES, devices.with(mast, devices.at(mast).with("draw", "900 W")));
+    }
+
+    /** Many halls with a source and its devices each. */
+    static Plan halls(int devices) {
+        List<Row> sources = new ArrayList<>();
+        List<Row> runs = new ArrayList<>();
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < devices; i++) {
+            String source = "hall " + i / 24;
+            if (i % 24 == 0) {
+                sources.add(Row.of(source).with("ports", Cell.number("24")).with("budget", "400 W"));
+            }
+            String device = "cam " + i;
+            rows.add(Row.of(device).with("class", Cell.number("3")).with("draw", (4 + i % 7) + " W"));
+            runs.add(Row.of("run " + i).with("from", source).with("to", device).with("length", (20 + i % 60) + " m"));
+        }
+        return Plan.EMPTY
+                .with(Table.SOURCES, Rows.of(sources))
+                .with(Table.RUNS, Rows.of(runs))
+                .with(Table.DEVICES, Rows.of(rows));
     }
 
     static Handover on(Paper paper) {
