@@ -9,6 +9,9 @@ import java.util.Set;
 
 /** Gathers the questions that rows and columns leave open. */
 final class Asking {
+    private static final String ROW = "the whole row";
+    private static final String ONE = "one device";
+
     private final List<Assembler.Item> items;
     private final Mapping mapping;
 
@@ -58,7 +61,27 @@ final class Asking {
             }
         }
         wattsAt(listing).ifPresent(questions::add);
+        if (isTotalHeaded(listing)) {
+            String used = isRowTotal(listing) ? ROW : ONE;
+            String heading = listing.column(Meaning.WATTS).map(Column::shown).orElse("");
+            questions.add(
+                    new Question("watts_of", Messages.text(IntakeSays.ASK_WATTS_OF, heading), List.of(ROW, ONE), used));
+        }
         return questions;
+    }
+
+    /** Watts whose heading says total, beside a quantity. */
+    private static boolean isTotalHeaded(Listing listing) {
+        boolean total = listing.column(Meaning.WATTS).stream()
+                .flatMap(c -> List.of(c.heading().words().split(" ", -1)).stream())
+                .anyMatch(word -> Words.isRemark("total", word));
+        return total && listing.has(Meaning.QUANTITY);
+    }
+
+    /** Whether the watts are those of all devices of a row. */
+    static boolean isRowTotal(Listing listing) {
+        return isTotalHeaded(listing)
+                && listing.answers().answer("watts_of", ROW).equals(ROW);
     }
 
     /** Neither the heading nor any cell of a length names a unit. */

@@ -1,7 +1,9 @@
 package farwatt.intake;
 
+import farwatt.catalogue.Catalogue;
 import farwatt.plan.Cell;
 import farwatt.plan.Row;
+import farwatt.plan.Table;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -24,7 +26,7 @@ final class Assembler {
         }
     }
 
-    private static final Set<String> NUMBERS = Set.of("class", "port", "priority");
+    private static final Set<String> NUMBERS = Set.of("class", "uplink_class", "port", "priority");
 
     private final List<Item> items;
     private final Names names = new Names();
@@ -32,6 +34,7 @@ final class Assembler {
     private final List<Row> devices = new ArrayList<>();
     private final List<Row> runs = new ArrayList<>();
     private final List<Row> held = new ArrayList<>();
+    private final List<Row> switches = new ArrayList<>();
     private final List<ReportLine> report = new ArrayList<>();
     /** Names seen with their zone → place of the row. */
     private final Map<String, String> seen = new HashMap<>();
@@ -89,11 +92,14 @@ final class Assembler {
 
     private void take(Item item, boolean plain) {
         List<String> ids = item.draft().isPart() ? List.of() : ids(item, plain);
-        for (String id : ids) {
-            Row device = device(item.draft(), id);
-            devices.add(device);
+        for (int i = 0; i < ids.size(); i++) {
+            if (item.draft().isNode()) {
+                switches.add(node(item.draft(), ids.get(i)));
+            } else {
+                devices.add(device(item.draft(), ids.get(i), i));
+            }
             if (hasRun(item.draft())) {
-                runs.add(run(item.draft(), id));
+                runs.add(run(item.draft(), ids.get(i), i));
             }
         }
         boolean changed = item.draft().weight() == Remark.Weight.CHANGE;
@@ -122,20 +128,43 @@ final class Assembler {
         return List.of(id);
     }
 
-    private Row device(Draft draft, String id) {
-        Row row = Row.of(id);
-        String zone = zones.get(Spelling.lower(draft.zone()));
-        if (zone != null) {
-            row = row.with("zone", zone);
+    private Row device(Draft draft, String id, int which) {
+        Row row = filled(placed(Row.of(id), draft), draft.device());
+        for (Map.Entry<String, List<String>> each : draft.each().entrySet()) {
+            if (which < each.getValue().size()) {
+                row = row.with(each.getKey(), each.getValue().get(which));
+            }
         }
-        return filled(row, draft.device());
+        return row;
+    }
+
+    /** A switch has not all the names of a device; what it has none for goes into its note. */
+    private Row node(Draft draft, String id) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        List<String> rest = new ArrayList<>();
+        draft.device().forEach((key, text) -> {
+            if (Catalogue.find(Table.SWITCHES, key).isPresent()) {
+                cells.put(key, text);
+            } else {
+                rest.add(key + ": " + text);
+            }
+        });
+        if (!rest.isEmpty()) {
+            cells.merge("note", String.join(", ", rest), (note, more) -> note + " " + more);
+        }
+        return filled(placed(Row.of(id), draft), cells);
+    }
+
+    private Row placed(Row row, Draft draft) {
+        String zone = zones.get(Spelling.lower(draft.zone()));
+        return zone == null ? row : row.with("zone", zone);
     }
 
     private static boolean hasRun(Draft draft) {
         return draft.run().containsKey("length") || draft.run().containsKey("from");
     }
 
-    private Row run(Draft draft, String device) {
+    private Row run(Draft draft, String device, int which) {
         String id = names.apart("run " + device, "");
         Row row = Row.of(id);
         String from = draft.run().get("from");
@@ -145,7 +174,9 @@ final class Assembler {
         row = row.with("to", device);
         Map<String, String> rest = new LinkedHashMap<>(draft.run());
         rest.remove("from");
-        if (draft.count() > 1) {
+        if (which < draft.ports().size()) {
+            rest.put("port", draft.ports().get(which));
+        } else if (which > 0) {
             rest.remove("port");
         }
         return filled(row, rest);
@@ -170,7 +201,7 @@ final class Assembler {
         Draft draft = item.draft();
         String name = draft.name().isEmpty() ? "unnamed" : draft.name();
         String id = names.take(name) ? name : names.numbered(name);
-        Row row = filled(Row.of(id).with("in_use", Cell.NO), draft.device());
+        Row row = filled(placed(Row.of(id).with("in_use", Cell.NO), draft), draft.device());
         List<String> why = new ArrayList<>();
         for (Remark remark : draft.remarks()) {
             why.add(remark.text());
@@ -206,6 +237,10 @@ final class Assembler {
 
     List<Row> runs() {
         return runs;
+    }
+
+    List<Row> switches() {
+        return switches;
     }
 
     List<Row> held() {

@@ -21,13 +21,13 @@ final class Delimiter {
     }
 
     /** The likeliest sign; empty when the text is one column. */
-    static Optional<Character> guess(String text) {
+    static Optional<Character> guess(String text, Mapping mapping) {
         String head = text.length() > SAMPLE_SIGNS ? text.substring(0, SAMPLE_SIGNS) : text;
         Optional<Character> best = Optional.empty();
         double most = 1.0;
         for (char candidate : CANDIDATES) {
             if (head.indexOf(candidate) >= 0) {
-                double score = score(Splitter.sample(head, candidate, SAMPLE_ROWS), candidate);
+                double score = score(Splitter.sample(head, candidate, SAMPLE_ROWS), candidate, mapping);
                 if (score > most + 1e-9) {
                     most = score;
                     best = Optional.of(candidate);
@@ -38,7 +38,7 @@ final class Delimiter {
     }
 
     /** How many rows have as many cells as most rows have, and how much of a heading is recognised. */
-    private static double score(List<RawRow> rows, char candidate) {
+    private static double score(List<RawRow> rows, char candidate, Mapping mapping) {
         Map<Integer, Integer> byWidth = new HashMap<>();
         int wide = 0;
         for (RawRow row : rows) {
@@ -53,7 +53,8 @@ final class Delimiter {
                 .max(Map.Entry.comparingByValue())
                 .orElseThrow();
         double regular = (double) most.getValue() / rows.size();
-        double heading = Heading.find(Sheet.ofText(rows)).map(Heading::score).orElse(0.0);
+        double heading =
+                Heading.find(Sheet.ofText(rows), mapping).map(Heading::score).orElse(0.0);
         double rare = candidate == ':' || candidate == '~' || candidate == '^' ? 0.8 : 0;
         return 3 * regular + 2 * heading + Math.min(most.getKey(), 8) * 0.05 - rare;
     }

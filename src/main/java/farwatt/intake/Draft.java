@@ -15,6 +15,9 @@ final class Draft {
     private String zone = "";
     private int count = 1;
     private boolean part;
+    private boolean node;
+    private List<String> ports = List.of();
+    private final Map<String, List<String>> each = new LinkedHashMap<>();
 
     void device(String key, String text) {
         device.put(key, text);
@@ -42,6 +45,33 @@ final class Draft {
 
     void zone(String text) {
         zone = text;
+    }
+
+    /** A cell that belongs to one device alone: the texts for the devices of the row, in their order. */
+    void each(String key, List<String> texts) {
+        each.put(key, List.copyOf(texts));
+    }
+
+    Map<String, List<String>> each() {
+        return each;
+    }
+
+    /** Ports for the devices of the row, in their order. */
+    void ports(List<String> numbers) {
+        ports = List.copyOf(numbers);
+    }
+
+    List<String> ports() {
+        return ports;
+    }
+
+    /** The row feeds others: a switch is made of it, no device. */
+    void node() {
+        node = true;
+    }
+
+    boolean isNode() {
+        return node;
     }
 
     /** The row is a part of something else, such as one port of a switch: no device is made of it. */

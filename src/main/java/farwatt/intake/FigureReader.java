@@ -294,7 +294,11 @@ final class FigureReader {
     }
 
     private char next() {
-        return at + 1 < text.length() ? text.charAt(at + 1) : ' ';
+        return signAt(at + 1);
+    }
+
+    private char signAt(int place) {
+        return place < text.length() ? text.charAt(place) : ' ';
     }
 
     /** The next sign that is no blank. */
@@ -309,8 +313,15 @@ final class FigureReader {
     /** Decimal and grouping marks between digits. */
     private boolean isInner() {
         char c = text.charAt(at);
-        boolean mark = c == '.' || c == ',' || c == '\'' || c == '’' || c == '\u00a0' || c == '\u202f';
-        return mark && isDigit(next());
+        if (c == '.' || c == ',') {
+            return isDigit(next());
+        }
+        boolean group = c == '\'' || c == '’' || c == '\u00a0' || c == '\u202f';
+        return group
+                && isDigit(next())
+                && isDigit(signAt(at + 2))
+                && isDigit(signAt(at + 3))
+                && !isDigit(signAt(at + 4));
     }
 
     /** Foot and inch marks after a number. */

@@ -50,6 +50,9 @@ record Guess(Meaning meaning, double confidence, String reason) {
             weighUnit(best, heading, measure);
         }
         modify(best, tokens);
+        if (isSaid("total", tokens)) {
+            best.computeIfPresent(Meaning.WATTS, (m, g) -> new Guess(m, Math.min(g.confidence(), 0.7), g.reason()));
+        }
         List<Guess> all = new ArrayList<>(best.values());
         all.sort(BEST_FIRST);
         return all;
@@ -100,7 +103,8 @@ record Guess(Meaning meaning, double confidence, String reason) {
         if (watts == null) {
             return;
         }
-        for (String token : tokens) {
+        boolean both = isSaid("typical", tokens) && isSaid("most", tokens);
+        for (String token : both ? new String[0] : tokens) {
             double up = Math.min(1, Math.max(watts.confidence(), 0.8));
             if (Words.isRemark("typical", token)) {
                 best.remove(Meaning.WATTS);
@@ -116,6 +120,15 @@ record Guess(Meaning meaning, double confidence, String reason) {
                 best.put(Meaning.WATTS, new Guess(Meaning.WATTS, up, watts.reason() + ", " + token));
             }
         }
+    }
+
+    private static boolean isSaid(String group, String[] tokens) {
+        for (String token : tokens) {
+            if (Words.isRemark(group, token)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     static void sort(List<Guess> guesses) {

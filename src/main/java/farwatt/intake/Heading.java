@@ -24,7 +24,7 @@ record Heading(int first, int after, List<HeadingText> texts, double score) {
     }
 
     /** The row or pair of rows that reads most like a heading; empty when none does. */
-    static Optional<Heading> find(Sheet sheet) {
+    static Optional<Heading> find(Sheet sheet, Mapping mapping) {
         List<RawRow> rows = sheet.rows();
         int width = sheet.width();
         Optional<Heading> best = Optional.empty();
@@ -32,25 +32,42 @@ record Heading(int first, int after, List<HeadingText> texts, double score) {
             if (rows.get(i).filled().size() < Math.min(2, width)) {
                 continue;
             }
-            best = better(best, of(sheet, i, i + 1, width));
+            best = better(best, of(sheet, i, i + 1, width, mapping));
             boolean pair = i + 1 < rows.size() && isWords(rows.get(i + 1)) && isWords(rows.get(i));
             if (pair) {
-                best = better(best, of(sheet, i, i + 2, width));
+                best = better(best, of(sheet, i, i + 2, width, mapping));
             }
         }
-        return best.filter(h -> h.score >= ENOUGH || (width == 1 && h.score >= 0.9));
+        return best.filter(h -> h.score >= ENOUGH || (width == 1 && h.score >= 0.9))
+                .or(() -> byShape(sheet, width));
+    }
+
+    /** Words of no language known here, over a column of numbers. */
+    private static Optional<Heading> byShape(Sheet sheet, int width) {
+        List<RawRow> rows = sheet.rows();
+        boolean words = rows.size() > 1 && rows.get(0).filled().size() >= 2 && hasNoDigit(rows.get(0));
+        if (!words) {
+            return Optional.empty();
+        }
+        List<RawRow> under = rows.subList(1, rows.size());
+        for (int column : rows.get(0).filled()) {
+            if (new ColumnContent(under, column).digits() > 0.6) {
+                return Optional.of(of(sheet, 0, 1, width, Mapping.NONE));
+            }
+        }
+        return Optional.empty();
     }
 
     private static Optional<Heading> better(Optional<Heading> best, Heading other) {
         return best.isEmpty() || other.score > best.get().score + 0.05 ? Optional.of(other) : best;
     }
 
-    private static Heading of(Sheet sheet, int first, int after, int width) {
+    private static Heading of(Sheet sheet, int first, int after, int width, Mapping mapping) {
         List<HeadingText> texts = new ArrayList<>();
         for (int column = 0; column < width; column++) {
             texts.add(HeadingText.of(text(sheet, first, after, column)));
         }
-        return new Heading(first, after, texts, score(texts));
+        return new Heading(first, after, texts, score(texts, mapping));
     }
 
     private static String text(Sheet sheet, int first, int after, int column) {
@@ -97,9 +114,14 @@ record Heading(int first, int after, List<HeadingText> texts, double score) {
         return "";
     }
 
-    private static double score(List<HeadingText> texts) {
+    private static double score(List<HeadingText> texts, Mapping mapping) {
         Map<Meaning, Double> best = new EnumMap<>(Meaning.class);
         for (HeadingText text : texts) {
+            Optional<Meaning> laidDown = text.shown().isEmpty() ? Optional.empty() : mapping.meaning(text.shown());
+            if (laidDown.isPresent()) {
+                best.put(laidDown.get(), 1.0);
+                continue;
+            }
             Guess.of(text).stream()
                     .max(Comparator.comparingDouble(Guess::confidence))
                     .ifPresent(g -> best.merge(g.meaning(), g.confidence(), Double::max));
@@ -107,8 +129,13 @@ record Heading(int first, int after, List<HeadingText> texts, double score) {
         return best.values().stream().mapToDouble(Double::doubleValue).sum();
     }
 
+    private static boolean hasNoDigit(RawRow row) {
+        return row.cells().stream()
+                .allMatch(c -> c.form() == RawCell.Form.TEXT && c.text().chars().noneMatch(Character::isDigit));
+    }
+
     /** True when no cell is a number or begins with one. */
-    private static boolean isWords(RawRow row) {
+    static boolean isWords(RawRow row) {
         for (RawCell cell : row.cells()) {
             String text = Spelling.strip(cell.text());
             boolean number = cell.form() != RawCell.Form.TEXT;

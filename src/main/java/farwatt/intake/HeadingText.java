@@ -21,8 +21,13 @@ record HeadingText(String shown, String words, Optional<ListUnit> unit, Optional
     private static final Pattern LAST = Pattern.compile("^(.*?)[\\s_,/:.-]+(\\S{1,9})$");
     private static final Pattern CAMEL_UNIT = Pattern.compile("^(.{2,}?[a-zäöüß])_?(W|mW|mA)$");
 
+    private static final HeadingText EMPTY = new HeadingText("", "", Optional.empty(), Optional.empty(), false);
+
     static HeadingText of(String typed) {
         String shown = Spelling.tidy(typed);
+        if (shown.isEmpty()) {
+            return EMPTY;
+        }
         String rest = shown;
         Matcher at = AT_VOLTS.matcher(rest);
         Optional<BigDecimal> volts = Optional.empty();

@@ -73,11 +73,16 @@ final class Identifiers {
     private static List<Column> unique(Listing listing) {
         List<Column> columns = new ArrayList<>();
         for (Column column : listing.columns()) {
-            if (column.meaning().isIdentifier() && !isShared(column)) {
+            if (isOneEach(column)) {
                 columns.add(column);
             }
         }
         return columns;
+    }
+
+    /** True for identifiers that no two devices share. */
+    static boolean isOneEach(Column column) {
+        return column.meaning().isIdentifier() && !isShared(column);
     }
 
     /** Article numbers and the like are the same for all devices of a kind. */

@@ -124,7 +124,14 @@ public enum IntakeSays implements Code {
     RIVAL,
     NO_HEADING,
     LIST_WITHOUT_POWER,
-    STRUCK_OUT;
+    STRUCK_OUT,
+    ROW_TOTAL,
+    ASK_WATTS_OF,
+    MERGED_FIGURE,
+    MERGED_QUANTITY,
+    SEVERAL_IDENTIFIERS,
+    AS_SWITCH,
+    SEVERAL_PORTS;
 
     @Override
     public String room() {

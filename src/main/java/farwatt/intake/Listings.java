@@ -12,7 +12,7 @@ final class Listings {
     private Listings() {}
 
     static Listing of(Sheet raw, Mapping mapping) {
-        Optional<Heading> heading = Heading.find(raw);
+        Optional<Heading> heading = Heading.find(raw, mapping);
         int after = heading.map(Heading::after).orElse(0);
         List<RawRow> rows = raw.rows().subList(after, raw.rows().size());
         List<HeadingText> texts = heading.map(Heading::texts).orElseGet(() -> blank(raw.width()));

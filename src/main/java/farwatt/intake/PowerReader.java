@@ -46,12 +46,15 @@ final class PowerReader {
         Power read = new PowerReader(
                         text, figures, usual, volts.or(() -> column.heading().volts()))
                 .power();
-        if (cell.form() != RawCell.Form.WORKED_OUT || read.isHeld()) {
+        boolean workedOut = cell.form() == RawCell.Form.WORKED_OUT;
+        if (read.isHeld() || (!workedOut && !cell.filled())) {
             return read;
         }
+        IntakeSays code = workedOut ? IntakeSays.WORKED_OUT : IntakeSays.MERGED_FIGURE;
         List<Remark> said = new ArrayList<>(read.remarks());
-        said.add(Remark.change(IntakeSays.WORKED_OUT, column.shown(), text));
-        return new Power(read.most(), read.typical(), read.start(), Source.COMPUTED, text, said);
+        said.add(Remark.change(code, column.shown(), text));
+        Source source = workedOut ? Source.COMPUTED : read.source();
+        return new Power(read.most(), read.typical(), read.start(), source, text, said);
     }
 
     private static ListUnit usual(Meaning meaning) {

@@ -18,6 +18,9 @@ record QuantityReader(int count, List<Remark> remarks) {
             "[x×*]?\\s*(\\d{1,9}(?:[.,]\\d{1,9})?)\\s*(?:[x×*]|off|pcs?|st(?:k|ück|ck)?|szt|uds?|un|pz|ea|units?|devices?|nos)?\\.?");
 
     static QuantityReader read(RawCell cell, Column column) {
+        if (cell.filled()) {
+            return held(Remark.hold(IntakeSays.MERGED_QUANTITY, cell.text()));
+        }
         String text = Spelling.lower(Spelling.tidy(cell.text()));
         Optional<Remark> unusable = Cells.unusable(cell, column.shown());
         if (unusable.isPresent()) {

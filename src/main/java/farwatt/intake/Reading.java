@@ -51,7 +51,7 @@ final class Reading {
         return new Outcome(
                 assembler.devices(),
                 assembler.runs(),
-                switches,
+                switches(assembler),
                 assembler.zones(),
                 List.copyOf(ownColumns.values()),
                 assembler.held(),
@@ -61,6 +61,12 @@ final class Reading {
                 totals,
                 notices,
                 wishes.mapping());
+    }
+
+    private List<Row> switches(Assembler assembler) {
+        List<Row> all = new ArrayList<>(assembler.switches());
+        all.addAll(switches);
+        return all;
     }
 
     private void out(Listing listing, RawRow row, IntakeSays why) {
@@ -83,7 +89,7 @@ final class Reading {
         describe(listing, own);
         String place =
                 sheets > 1 && !listing.has(Meaning.ZONE) ? listing.sheet().name() : "";
-        RowReader reader = new RowReader(listing, own, place);
+        RowReader reader = new RowReader(listing, own, place, Feeders.named(listing, sorted));
         int first = items.size();
         for (Sorted row : sorted) {
             if (items.size() % BETWEEN_CHECKS == 0) {

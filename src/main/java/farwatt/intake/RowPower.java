@@ -41,6 +41,7 @@ final class RowPower {
                 power = Power.none(power.original());
             }
         }
+        power = perDevice(power);
         draft.say(power.remarks());
         put(power);
         judge(power, word);
@@ -75,6 +76,19 @@ final class RowPower {
         }
         String original = watts.original().isEmpty() ? usual.original() : watts.original();
         return new Power(most, typical, start.most().or(watts::start), watts.source(), original, remarks);
+    }
+
+    /** Watts headed as a total are those of all devices of the row. */
+    private Power perDevice(Power power) {
+        boolean whole = draft.count() > 1 && power.most().isPresent() && Asking.isRowTotal(listing);
+        if (!whole) {
+            return power;
+        }
+        BigDecimal count = BigDecimal.valueOf(draft.count());
+        BigDecimal each = power.most().get().divide(count, 4, RoundingMode.HALF_UP);
+        List<Remark> remarks = new ArrayList<>(power.remarks());
+        remarks.add(Remark.change(IntakeSays.ROW_TOTAL, watts(power), draft.count(), PowerReader.plain(each) + " W"));
+        return Power.of(each, Source.COMPUTED, power.original(), remarks);
     }
 
     private void load(Power load) {

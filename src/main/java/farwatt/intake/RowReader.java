@@ -1,39 +1,30 @@
 package farwatt.intake;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Set;
 
 /** Reads one row that stands for devices. */
 final class RowReader {
-    private static final Pattern PORT = Pattern.compile("(?i)(?:port|p|ge|gi|eth|#|nr\\.?|no\\.?)?\\s*(\\d{1,2})");
-    /** A switch with its port in one cell: SW-H1 / 3, yard switch port 4. */
-    private static final Pattern SWITCH_PORT =
-            Pattern.compile("(?i)(.*\\p{L}.*?)(?:\\s*[/,:;]\\s*(?:port|p)?\\s*|\\s+(?:port|p)\\s*)(\\d{1,2})");
-
-    private static final Pattern PORT_PATH = Pattern.compile("(?i)(?:port|ge|gi|eth)?\\s*(?:\\d{1,2}/){1,2}(\\d{1,2})");
-
-    /** A port such as 1/2 that a sheet program showed as a date: 2-Jan. */
-    private static final Pattern MONTH = month("jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz]");
 
     private final Listing listing;
     private final Map<String, ClassWord> classes = new HashMap<>();
     private final OwnColumns own;
     private final String place;
+    private final Set<String> feeders;
 
-    /** @param place where everything on the sheet is unless a section says otherwise, "" if nothing says so */
-    RowReader(Listing listing, OwnColumns own, String place) {
+    /**
+     * @param place where everything on the sheet is unless a section says otherwise, "" if nothing says so
+     * @param feeders what feeds rows of the list, bare
+     */
+    RowReader(Listing listing, OwnColumns own, String place, Set<String> feeders) {
         this.listing = listing;
         this.own = own;
+        this.feeders = feeders;
         this.place = place;
-    }
-
-    private static Pattern month(String names) {
-        return Pattern.compile("(?i)\\d{1,2}[-. ]+(?:" + names + ")[a-z]*\\.?(?:[- ]\\d{2,4})?|(?:" + names
-                + ")[a-z]*[-. ]+\\d{1,4}|\\d{4}-\\d{2}-\\d{2}.*");
     }
 
     /** Everything the row says; what cannot be understood is among the remarks. */
@@ -51,12 +42,26 @@ final class RowReader {
         if (row.look() == Look.STRUCK) {
             draft.say(Remark.hold(IntakeSays.STRUCK_OUT));
         }
-        new RowPower(listing, row, draft, classes).read();
+        if (draft.count() == 1 && feeders.contains(Feeders.bare(draft.name()))) {
+            node(row, draft);
+        } else {
+            new RowPower(listing, row, draft, classes).read();
+        }
         new RowCable(listing, row, draft).read();
         feeder(row, draft);
         gear(row, draft);
         ownCells(row, draft);
         return draft;
+    }
+
+    /** A row that feeds others: of its power only a class is certain to be that of its uplink. */
+    private void node(RawRow row, Draft draft) {
+        draft.node();
+        draft.say(Remark.change(IntakeSays.AS_SWITCH));
+        ClassWord word = ClassWord.read(listing.text(row, Meaning.CLASS));
+        if (word.hasRight()) {
+            draft.device("uplink_class", String.valueOf(word.topClass()));
+        }
     }
 
     /** Where a row is that has no cell for it: its section, else its sheet. */
@@ -88,41 +93,15 @@ final class RowReader {
     }
 
     private void feeder(RawRow row, Draft draft) {
-        String feeder = listing.text(row, Meaning.FEEDER);
-        if (!Cells.isMissing(feeder)) {
-            Matcher both = SWITCH_PORT.matcher(feeder);
-            boolean split = both.matches() && !listing.has(Meaning.PORT);
-            draft.run("from", split ? both.group(1) : feeder);
-            if (split) {
-                draft.run("port", String.valueOf(Integer.parseInt(both.group(2))));
-            }
+        Feeders.Fed fed = Feeders.of(listing, row, draft.count());
+        if (!fed.from().isEmpty()) {
+            draft.run("from", fed.from());
         }
-        listing.column(Meaning.PORT).ifPresent(column -> port(row.cell(column.at()), column, draft));
-    }
-
-    private void port(RawCell cell, Column column, Draft draft) {
-        String text = Spelling.tidy(cell.text());
-        if (Cells.isMissing(text)) {
-            return;
+        if (!fed.port().isEmpty()) {
+            draft.run("port", fed.port());
         }
-        Matcher plain = PORT.matcher(text);
-        Matcher path = PORT_PATH.matcher(text);
-        Matcher both = SWITCH_PORT.matcher(text);
-        if (cell.form() == RawCell.Form.DATE) {
-            draft.say(Remark.flag(IntakeSays.DATE_FOR_PORT, column.shown(), text));
-        } else if (plain.matches()) {
-            draft.run("port", String.valueOf(Integer.parseInt(plain.group(1))));
-        } else if (MONTH.matcher(text).matches()) {
-            draft.say(Remark.flag(IntakeSays.DATE_FOR_PORT, column.shown(), text));
-        } else if (path.matches()) {
-            draft.run("port", String.valueOf(Integer.parseInt(path.group(1))));
-            draft.say(Remark.change(IntakeSays.PORT_PATH, text, path.group(1)));
-        } else if (both.matches() && !listing.has(Meaning.FEEDER)) {
-            draft.run("from", both.group(1));
-            draft.run("port", String.valueOf(Integer.parseInt(both.group(2))));
-        } else {
-            draft.say(Remark.flag(IntakeSays.PORT_NOT_READ, text));
-        }
+        draft.ports(fed.ports());
+        draft.say(fed.remarks());
     }
 
     private void gear(RawRow row, Draft draft) {
@@ -178,13 +157,29 @@ final class RowReader {
             if (cell.isBlank()) {
                 continue;
             }
-            if (!column.unit().isEmpty()) {
+            if (draft.count() > 1 && Identifiers.isOneEach(column.column())) {
+                several(column, cell, draft);
+            } else if (!column.unit().isEmpty()) {
                 OwnColumns.quantity(cell, column.column()).ifPresent(value -> draft.device(column.name(), value));
             } else {
                 String text = Spelling.strip(cell.text());
                 draft.device(column.name(), text);
                 draft.say(doubts(cell, column.column(), text));
             }
+        }
+    }
+
+    /** Identifiers of several devices in one cell: one for each if they are as many, else the first gets the cell. */
+    private static void several(OwnColumns.Own column, RawCell cell, Draft draft) {
+        List<String> parts = Arrays.stream(Spelling.strip(cell.text()).split("[,;/\\s]+", -1))
+                .filter(part -> !part.isEmpty())
+                .toList();
+        if (parts.size() == draft.count()) {
+            draft.each(column.name(), parts);
+        } else {
+            draft.each(column.name(), List.of(Spelling.strip(cell.text())));
+            draft.say(
+                    Remark.flag(IntakeSays.SEVERAL_IDENTIFIERS, column.column().shown(), cell.text()));
         }
     }
 

@@ -27,7 +27,7 @@ final class SheetChoice {
         this.mapping = mapping;
         for (Sheet sheet : sheets) {
             if (!sheet.rows().isEmpty()) {
-                all.add(Listings.of(sheet, mapping));
+                Tables.of(sheet).forEach(table -> all.add(Listings.of(table, mapping)));
             }
         }
         choose();
@@ -51,7 +51,7 @@ final class SheetChoice {
     }
 
     private void decide(Listing listing) {
-        String name = listing.sheet().name();
+        String name = label(listing);
         boolean copy = taken.stream().anyMatch(earlier -> Listings.isCopy(listing, earlier));
         boolean list = Listings.isList(listing) && !copy;
         boolean take = mapping.answer("sheet:" + name, list ? TAKE : LEAVE).equals(TAKE);
@@ -64,6 +64,13 @@ final class SheetChoice {
             IntakeSays ask = copy ? IntakeSays.ASK_COPY : IntakeSays.ASK_SHEET;
             questions.add(new Question("sheet:" + name, Messages.text(ask, name), CHOICES, take ? TAKE : LEAVE));
         }
+    }
+
+    /** The sheet's name; of several tables on a sheet where each begins. */
+    private String label(Listing listing) {
+        String name = listing.sheet().name();
+        long tables = all.stream().filter(l -> l.sheet().name().equals(name)).count();
+        return tables == 1 ? name : listing.sheet().place(listing.sheet().rows().get(0));
     }
 
     /** Where nothing reads like a list, the visible sheet with the most rows is the likeliest. */
@@ -79,7 +86,7 @@ final class SheetChoice {
         if (largest != null) {
             left.remove(largest);
             taken.add(largest);
-            String key = "sheet:" + largest.sheet().name();
+            String key = "sheet:" + label(largest);
             questions.removeIf(q -> q.key().equals(key));
         }
     }

@@ -7,14 +7,14 @@ import java.util.Set;
 
 /** Collects the rows of one sheet of a workbook; cells without content cost nothing. Used by one thread. */
 final class SheetRows {
-    /** Columns that are read; a list is never wider. */
-    static final int WIDEST = 1024;
+    /** Columns that the format knows. */
+    static final int WIDEST = 16_384;
 
     private final List<RawRow> rows = new ArrayList<>();
     private final List<Sheet.Area> areas = new ArrayList<>();
     private final Set<Integer> hiddenColumns = new HashSet<>();
     private List<RawCell> cells = new ArrayList<>();
-    private int beyond;
+
     private int struck;
     private int full;
     private long size;
@@ -31,7 +31,6 @@ final class SheetRows {
             return;
         }
         if (column >= WIDEST) {
-            beyond++;
             return;
         }
         while (cells.size() <= column) {
@@ -81,11 +80,6 @@ final class SheetRows {
     /** How many cells all rows hold. */
     long size() {
         return size;
-    }
-
-    /** Cells with content beyond the widest list. */
-    int beyond() {
-        return beyond;
     }
 
     List<RawRow> rows() {

@@ -67,7 +67,7 @@ final class Sniff {
             controls += b > 0 && b < 32 && !usual ? 1 : 0;
         }
         boolean wide = Encoding.isUtf16(head);
-        return controls * 50 <= head.length && (zeros == 0 || wide);
+        return wide || (zeros == 0 && controls * 50 <= head.length);
     }
 
     /** A compound file holds an old workbook, a locked one, or something else. */

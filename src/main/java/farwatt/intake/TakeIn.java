@@ -57,6 +57,7 @@ public final class TakeIn {
     private final Map<String, String> devices = new HashMap<>();
 
     private final Map<String, String> zones = new HashMap<>();
+    private final Map<String, String> ownNames = new HashMap<>();
     private final int[] ends = new int[Table.values().length];
 
     private TakeIn(Plan plan, Outcome outcome, Known known) {
@@ -107,13 +108,38 @@ public final class TakeIn {
     }
 
     private void ownColumn(Row column) {
-        Optional<Row> there = plan.rows(Table.COLUMNS).row(column.id());
-        if (there.isEmpty()) {
-            add(new Change.AddRow(Table.COLUMNS, 0, column));
-        } else if (!there.get().text("table").equals(Table.DEVICES.key())
-                || !there.get().text("is").isEmpty()) {
-            notices.add(Notice.of(Level.WARN, IntakeSays.COLUMN_IN_USE, Place.NONE, column.id()));
+        String name = column.id();
+        while (isUsedOtherwise(name)) {
+            name = name + "_listed";
         }
+        if (!name.equals(column.id())) {
+            ownNames.put(column.id(), name);
+            notices.add(Notice.of(Level.NOTE, IntakeSays.COLUMN_IN_USE, Place.NONE, column.id(), name));
+        }
+        if (plan.rows(Table.COLUMNS).row(name).isEmpty()) {
+            add(new Change.AddRow(Table.COLUMNS, 0, column.renamed(name)));
+        }
+    }
+
+    /** Own names share their name space with values and with each other. */
+    private boolean isUsedOtherwise(String name) {
+        Optional<Row> there = plan.rows(Table.COLUMNS).row(name);
+        boolean input = there.isPresent()
+                && there.get().text("table").equals(Table.DEVICES.key())
+                && there.get().text("is").isEmpty();
+        boolean value = plan.rows(Table.VALUES).row(name).isPresent();
+        return value || (there.isPresent() && !input);
+    }
+
+    private Row ownCells(Row row) {
+        Row renamed = row;
+        for (Map.Entry<String, String> own : ownNames.entrySet()) {
+            Optional<Cell> cell = row.cell(own.getKey());
+            if (cell.isPresent()) {
+                renamed = renamed.without(own.getKey()).with(own.getValue(), cell.get());
+            }
+        }
+        return renamed;
     }
 
     private void zone(Row zone) {
@@ -128,7 +154,7 @@ public final class TakeIn {
     }
 
     private void device(Table table, Row listed) {
-        Row row = listed;
+        Row row = ownCells(listed);
         String zone = listed.text("zone");
         if (!zone.isEmpty()) {
             row = row.with("zone", zones.getOrDefault(Rows.fold(zone), zone));

@@ -39,11 +39,13 @@ final class TakeInRuns {
         choices.add(OPEN);
         for (Table table : List.of(Table.SOURCES, Table.SWITCHES)) {
             for (Row row : plan.rows(table)) {
-                feeders.putIfAbsent(bare(row.id()), row.id());
+                feeders.putIfAbsent(Feeders.bare(row.id()), row.id());
                 choices.add(row.id());
             }
         }
-        outcome.switches().forEach(row -> feeders.putIfAbsent(bare(row.id()), row.id()));
+        for (Row row : outcome.switches()) {
+            feeders.put(Feeders.bare(row.id()), devices.getOrDefault(Rows.fold(row.id()), row.id()));
+        }
         for (Row run : plan.rows(Table.RUNS)) {
             runTo.putIfAbsent(Rows.fold(run.text("to")), run);
         }
@@ -78,11 +80,7 @@ final class TakeInRuns {
             return Optional.of(
                     plan.rows(spot.get().table()).at(spot.get().place()).id());
         }
-        return Optional.ofNullable(feeders.get(bare(wanted)));
-    }
-
-    private static String bare(String name) {
-        return Spelling.fold(name).replace(" ", "");
+        return Optional.ofNullable(feeders.get(Feeders.bare(wanted)));
     }
 
     /** One question for every feeding switch that the plan does not have. */

@@ -46,12 +46,12 @@ final class TextList {
             return parted(rows.subList(1, rows.size()), stated.get());
         }
         String wanted = mapping.answer("delimiter", "");
-        Optional<Character> delimiter = wanted.isEmpty() ? Delimiter.guess(text) : named(wanted);
+        Optional<Character> delimiter = wanted.isEmpty() ? Delimiter.guess(text, mapping) : named(wanted);
         if (delimiter.isPresent()) {
             return parted(Splitter.split(text, delimiter.get()), delimiter.get());
         }
         String gapped = GAP.matcher(text).replaceAll("\t");
-        Optional<Character> byGaps = gapped.equals(text) ? Optional.empty() : Delimiter.guess(gapped);
+        Optional<Character> byGaps = gapped.equals(text) ? Optional.empty() : Delimiter.guess(gapped, mapping);
         if (byGaps.isPresent() && byGaps.get() == TAB) {
             return parted(Splitter.split(gapped, TAB), TAB);
         }

@@ -122,6 +122,10 @@ class BrokenListsTest {
         System.out.println("broken workbooks seed " + seed);
         List<byte[]> originals = files(".xlsx");
         Random random = new Random(seed);
+        for (byte[] sound : originals) {
+            // loads the libraries, which is not to count
+            read(sound);
+        }
         for (int i = 0; i < WORKBOOKS; i++) {
             byte[] bytes = originals.get(random.nextInt(originals.size()));
             boolean zip = bytes.length > 2 && bytes[0] == 'P' && bytes[1] == 'K';
@@ -151,6 +155,16 @@ class BrokenListsTest {
                 }
             }
             return files;
+        }
+    }
+
+    private void read(byte[] bytes) throws IOException {
+        Path file = folder.resolve("sound");
+        Files.write(file, bytes);
+        try {
+            Intake.read(file, Wishes.NONE, new Cancel());
+        } catch (Refusal refusal) {
+            assertTrue(refusal.notice().text().endsWith("."));
         }
     }
 
