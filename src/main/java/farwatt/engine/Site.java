@@ -1,5 +1,6 @@
 package farwatt.engine;
 
+import farwatt.plan.NaturalOrder;
 import farwatt.plan.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -16,7 +17,7 @@ final class Site {
     final int[] componentOf;
     /** By row of a node or run: its component, −1 outside the trees. */
     final int[] componentOfRow;
-    /** By place of a bundle: its runs in use, in the order of rows. */
+    /** By place of a bundle: its runs in use, in natural order of their ids. */
     final int[][] members;
 
     Site(Layout layout, Topology topology, int[] bundleOf) {
@@ -63,7 +64,14 @@ final class Site {
                 lists.get(bundleOf[run] - layout.base(Table.BUNDLES)).add(run);
             }
         }
-        return lists.stream().map(IntList::toArray).toArray(int[][]::new);
+        // in natural order, since sums over them must not depend on the order of rows
+        return lists.stream()
+                .map(list -> Arrays.stream(list.toArray())
+                        .boxed()
+                        .sorted((a, b) -> NaturalOrder.IDS.compare(layout.id(a), layout.id(b)))
+                        .mapToInt(Integer::intValue)
+                        .toArray())
+                .toArray(int[][]::new);
     }
 
     private static int find(int[] head, int tree) {

@@ -1,9 +1,14 @@
 package farwatt.engine;
 
+import farwatt.plan.NaturalOrder;
 import farwatt.report.Level;
 import farwatt.report.Notice;
 import farwatt.report.Place;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -135,25 +140,85 @@ final class Tangle extends Vertex {
         }
     }
 
-    /** The members in the order in which each needs the next. */
+    /** Says one shortest way round through the first member; the others have no value for the same reason. */
     private void loop(int[] set) {
-        List<Place> places = new ArrayList<>();
-        for (int k = 0; k < set.length; k++) {
-            Col col = cols.get(colOf(set[k]));
-            places.add(layout.place(col.base + set[k] - offset(col), col.key()));
-        }
         List<String> names = new ArrayList<>();
-        for (int k = 0; k < Math.min(MEMBERS_SHOWN, places.size()); k++) {
-            names.add(places.get(k).text());
+        int[] way = wayRound(set);
+        for (int k = 0; k < Math.min(MEMBERS_SHOWN, way.length); k++) {
+            names.add(place(way[k]).text());
         }
-        names.add(places.size() > MEMBERS_SHOWN ? "…" : places.get(0).text());
-        String way = String.join(" → ", names);
-        Notice notice = Notice.of(Level.FAIL, EngineCode.LOOP, places.get(0), way);
+        names.add(way.length > MEMBERS_SHOWN ? "…" : names.get(0));
+        Place first = place(way[0]);
+        Notice notice = Notice.of(Level.FAIL, EngineCode.LOOP, first, String.join(" → ", names));
         notices.add(notice);
-        double fault = faults.raise(new Fault(Fault.Kind.LOOP, places.get(0), notice.text()));
+        double fault = faults.raise(new Fault(Fault.Kind.LOOP, first, notice.text()));
         for (int cell : set) {
             Col col = cols.get(colOf(cell));
             col.put(cell - offset(col), fault);
         }
+    }
+
+    /** From the first member over what each reads back to it. */
+    private int[] wayRound(int[] set) {
+        BitSet members = new BitSet(cells);
+        int first = set[0];
+        for (int cell : set) {
+            members.set(cell);
+            first = compare(cell, first) < 0 ? cell : first;
+        }
+        Map<Integer, Integer> cameFrom = new HashMap<>();
+        ArrayDeque<Integer> open = new ArrayDeque<>(List.of(first));
+        while (!open.isEmpty()) {
+            int cell = open.remove();
+            for (int read : inOrder(readsOf(cell))) {
+                if (read == first) {
+                    return back(cell, cameFrom);
+                }
+                if (members.get(read) && cameFrom.putIfAbsent(read, cell) == null) {
+                    open.add(read);
+                }
+            }
+        }
+        throw new IllegalStateException("no way round through " + place(first).text());
+    }
+
+    private static int[] back(int last, Map<Integer, Integer> cameFrom) {
+        List<Integer> way = new ArrayList<>();
+        for (Integer cell = last; cell != null; cell = cameFrom.get(cell)) {
+            way.add(cell);
+        }
+        Collections.reverse(way);
+        return way.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    private int[] inOrder(int[] reads) {
+        return Arrays.stream(reads)
+                .boxed()
+                .sorted(this::compare)
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    /** Cells by table, id and name, so that what is said does not depend on the order of rows. */
+    private int compare(int a, int b) {
+        Col one = cols.get(colOf(a));
+        Col other = cols.get(colOf(b));
+        if (one.table != other.table) {
+            return one.table.compareTo(other.table);
+        }
+        int rowA = row(a);
+        int rowB = row(b);
+        boolean single = rowA >= layout.rows() || rowB >= layout.rows();
+        int byId = single ? 0 : NaturalOrder.IDS.compare(layout.id(rowA), layout.id(rowB));
+        return byId != 0 ? byId : one.key().compareTo(other.key());
+    }
+
+    private int row(int cell) {
+        Col col = cols.get(colOf(cell));
+        return col.base + cell - offset(col);
+    }
+
+    private Place place(int cell) {
+        return layout.place(row(cell), cols.get(colOf(cell)).key());
     }
 }

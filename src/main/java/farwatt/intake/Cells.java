@@ -1,5 +1,6 @@
 package farwatt.intake;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 
 /** What holds for every kind of cell. */
@@ -17,7 +18,7 @@ final class Cells {
 
     /** Watts as text. */
     static String watts(double value) {
-        return PowerReader.plain(java.math.BigDecimal.valueOf(value)) + " W";
+        return PowerReader.plain(BigDecimal.valueOf(value)) + " W";
     }
 
     private static boolean isDashes(String text) {

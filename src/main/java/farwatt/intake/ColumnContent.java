@@ -3,6 +3,7 @@ package farwatt.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /** What a column's cells look like, judged by its first rows whatever its heading says. */
@@ -121,7 +122,7 @@ final class ColumnContent {
         return cells.stream().map(c -> Spelling.fold(c.text())).distinct().count();
     }
 
-    private double share(java.util.function.Predicate<RawCell> test) {
+    private double share(Predicate<RawCell> test) {
         if (cells.isEmpty()) {
             return 0;
         }

@@ -4,13 +4,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Finds out which sign parts the cells of a text. */
 final class Delimiter {
     private static final char[] CANDIDATES = {'\t', ';', ',', '|', '^', '~', '\u001f', ':'};
     private static final int SAMPLE_ROWS = 200;
     private static final int SAMPLE_SIGNS = 200_000;
-    private static final java.util.regex.Pattern STATED = java.util.regex.Pattern.compile("(?i)\"?sep=(.)\"?\\s*");
+    private static final Pattern STATED = Pattern.compile("(?i)\"?sep=(.)\"?\\s*");
 
     private Delimiter() {}
 

@@ -1,6 +1,7 @@
 package farwatt.intake;
 
 import farwatt.quantity.Decimal;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -96,7 +97,7 @@ final class FigureReader {
             broken = true;
             return;
         }
-        java.math.BigDecimal value = read.get().value();
+        BigDecimal value = read.get().value();
         if (at > digitsEnd) {
             value = value.scaleByPowerOfTen(
                     Integer.parseInt(text.substring(digitsEnd + 1, at).replace("+", "")));

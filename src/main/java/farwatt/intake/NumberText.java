@@ -3,6 +3,7 @@ package farwatt.intake;
 import farwatt.quantity.Decimal;
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * The digits of one number as a customer wrote them, read by the column's decimal habit. What can only be meant one way
@@ -73,7 +74,7 @@ record NumberText(BigDecimal value, Optional<BigDecimal> other) {
     }
 
     private static boolean grouped(String digits, char mark) {
-        String[] parts = digits.split(java.util.regex.Pattern.quote(String.valueOf(mark)), -1);
+        String[] parts = digits.split(Pattern.quote(String.valueOf(mark)), -1);
         for (int i = 1; i < parts.length; i++) {
             int whole = i == parts.length - 1 ? endOfDigits(parts[i]) : parts[i].length();
             if (whole != 3) {

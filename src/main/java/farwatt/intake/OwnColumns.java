@@ -3,11 +3,14 @@ package farwatt.intake;
 import farwatt.catalogue.Catalogue;
 import farwatt.plan.Row;
 import farwatt.plan.Table;
+import farwatt.quantity.Decimal;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -142,15 +145,14 @@ final class OwnColumns {
     }
 
     /** The canonical text of a cell that is one plain number; empty for anything else. */
-    static java.util.Optional<String> quantity(RawCell cell, Column column) {
+    static Optional<String> quantity(RawCell cell, Column column) {
         String text = Spelling.tidy(cell.text()).replace('−', '-');
         if (cell.form() != RawCell.Form.TEXT && !cell.isExact()) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         boolean minus = text.startsWith("-");
         Figures read = FigureReader.read(
-                minus ? text.substring(1) : text,
-                cell.isExact() ? java.util.Optional.of(farwatt.quantity.Decimal.POINT) : column.decimal());
+                minus ? text.substring(1) : text, cell.isExact() ? Optional.of(Decimal.POINT) : column.decimal());
         ListUnit unit = column.heading().unit().orElseThrow();
         boolean one = read.list().size() == 1
                 && !read.broken()
@@ -161,10 +163,10 @@ final class OwnColumns {
                 && read.list().get(0).bound() == Figure.Bound.NONE
                 && read.list().get(0).measure(unit) == unit.measure();
         if (!one) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
-        java.math.BigDecimal value =
+        BigDecimal value =
                 read.list().get(0).unit().orElse(unit).base(read.list().get(0).value());
-        return java.util.Optional.of(PowerReader.plain(minus ? value.negate() : value) + " " + unit.symbol());
+        return Optional.of(PowerReader.plain(minus ? value.negate() : value) + " " + unit.symbol());
     }
 }

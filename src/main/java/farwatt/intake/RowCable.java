@@ -1,6 +1,7 @@
 package farwatt.intake;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -59,7 +60,7 @@ final class RowCable {
     private Length length(Meaning meaning) {
         Optional<Column> column = listing.column(meaning);
         if (column.isEmpty()) {
-            return Length.none(java.util.List.of());
+            return Length.none(List.of());
         }
         Length read = LengthReader.read(row.cell(column.get().at()), column.get());
         draft.say(read.remarks());

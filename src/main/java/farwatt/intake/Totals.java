@@ -4,6 +4,7 @@ import farwatt.quantity.Decimal;
 import farwatt.report.Messages;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,7 +19,7 @@ final class Totals {
         private final BigDecimal[] sums = new BigDecimal[2 * NEAR];
 
         Sums() {
-            java.util.Arrays.fill(sums, BigDecimal.ZERO);
+            Arrays.fill(sums, BigDecimal.ZERO);
         }
 
         void add(BigDecimal value, int count, Look look) {
@@ -33,7 +34,7 @@ final class Totals {
         }
 
         void startAgain() {
-            java.util.Arrays.fill(sums, NEAR, 2 * NEAR, BigDecimal.ZERO);
+            Arrays.fill(sums, NEAR, 2 * NEAR, BigDecimal.ZERO);
         }
 
         /** Whether what is stated is one of the sums over the visible rows. */

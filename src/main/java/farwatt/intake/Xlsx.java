@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -115,7 +116,7 @@ final class Xlsx {
 
     /** Charts on sheets of their own are no sheets of cells. */
     private boolean isSheet(String relation) {
-        return files.getPartsByName(java.util.regex.Pattern.compile("/xl/workbook.*\\.xml")).stream()
+        return files.getPartsByName(Pattern.compile("/xl/workbook.*\\.xml")).stream()
                 .map(part -> part.getRelationship(relation))
                 .anyMatch(found -> found != null && found.getRelationshipType().endsWith("/worksheet"));
     }

@@ -2,6 +2,7 @@ package farwatt.intake;
 
 import farwatt.report.Cancel;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -95,7 +96,7 @@ final class XlsxSheet {
                 break;
             }
         }
-        rows.endRow(new RawRow(row, java.util.List.of(), hidden ? Look.HIDDEN : Look.PLAIN));
+        rows.endRow(new RawRow(row, List.of(), hidden ? Look.HIDDEN : Look.PLAIN));
         if (rows.size() > most) {
             throw new TooMany();
         }

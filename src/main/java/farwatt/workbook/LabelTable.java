@@ -19,7 +19,7 @@ final class LabelTable {
                 Column.of("to", "leads to", Form.WORD),
                 Column.of("length", "length", Form.ONE).in("m"));
         List<List<Entry>> lines = new ArrayList<>();
-        for (int place = 0; place < calc.rows(Table.RUNS); place++) {
+        for (int place : InUse.places(calc, Table.RUNS)) {
             String run = calc.id(Table.RUNS, place);
             String from = end(calc, place, "from");
             String to = end(calc, place, "to");

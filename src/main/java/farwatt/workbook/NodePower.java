@@ -53,7 +53,7 @@ record NodePower(
     }
 
     private static void add(Calculation calc, Table table, Corner corner, List<NodePower> all) {
-        for (int place = 0; place < calc.rows(table); place++) {
+        for (int place : InUse.places(calc, table)) {
             Value available = calc.value(table, place, "available");
             Value share = calc.value(table, place, "reserve_share");
             String why = available

@@ -24,6 +24,7 @@ final class Parts {
         all.add(TypedTable.of(calc));
         all.add(FindingTable.findings(content.review(), units));
         all.add(FindingTable.cautions(content.review()));
+        all.add(TakeOffTable.of(calc));
         all.add(LabelTable.of(calc));
         all.add(TestTable.of(calc));
         all.add(Judging.table(calc));

@@ -5,6 +5,7 @@ import farwatt.report.Place;
 import farwatt.report.Refusal;
 import java.util.List;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
@@ -32,7 +33,7 @@ final class Press {
     private final List<Column> columns;
     private final SXSSFSheet sheet;
     private final Widths widths;
-    private final Sums sums;
+    private final Sum[] sums;
     private final boolean handwriting;
 
     Press(Book book, Places.Place place) {
@@ -43,7 +44,7 @@ final class Press {
         columns = schedule.columns();
         sheet = book.sheet(place.sheet());
         widths = new Widths(columns);
-        sums = new Sums(columns);
+        sums = Stream.generate(Sum::new).limit(columns.size()).toArray(Sum[]::new);
         handwriting = columns.stream().anyMatch(column -> column.band() == Column.Band.READ);
     }
 
@@ -153,7 +154,9 @@ final class Press {
             Entry entry = entries.get(i);
             Form form = columns.get(i).form();
             widths.see(i, entry);
-            sums.see(i, entry);
+            if (entry.shown() instanceof Entry.Amount amount) {
+                sums[i].add(amount.value());
+            }
             put(row, i, entry, form);
             if (form.isWrapped() && entry.shown() instanceof Entry.Words words) {
                 lines = Math.max(lines, Widths.sentenceLines(words.text(), form.widest() + Widths.AIR - 1));
@@ -184,11 +187,11 @@ final class Press {
             boolean sum = column.total() == Column.Total.SUM;
             cell.setCellStyle(book.look.total(sum ? column.form() : Form.WORD));
             if (sum) {
-                Entry total = Entry.number(sums.of(i));
+                Entry total = Entry.number(sums[i].value());
                 widths.see(i, total.as(column.form()));
                 cell.setCellFormula(
                         book.places.resolve("SUBTOTAL(109,{" + column.key() + ":all})", place, place.end()));
-                cell.setCellValue(sums.of(i));
+                cell.setCellValue(sums[i].value());
             } else if (i == 0) {
                 cell.setCellValue("total");
             }

@@ -39,6 +39,7 @@ final class SiteTable {
 
     private final Calculation calc;
     private final Table table;
+    private final int[] places;
     private final Set<String> typed = new HashSet<>();
     private final List<Shown> shown = new ArrayList<>();
 
@@ -52,6 +53,7 @@ final class SiteTable {
     SiteTable(Calculation calc, Table table) {
         this.calc = calc;
         this.table = table;
+        places = InUse.places(calc, table);
         for (Row row : calc.plan().rows(table)) {
             typed.addAll(row.names());
         }
@@ -66,14 +68,14 @@ final class SiteTable {
     }
 
     private boolean says(Name name, Figures figures) {
-        if (name.key().startsWith("seen_")) {
+        if (name.key().startsWith("seen_") || name.key().equals("in_use")) {
             return false;
         }
         if (name.stage() == Stage.GIVEN) {
             return typed.contains(name.key())
                     || ALWAYS.getOrDefault(table, Set.of()).contains(name.key());
         }
-        for (int place = 0; place < calc.rows(table); place++) {
+        for (int place : places) {
             double value = figures.at(place);
             if (Double.isNaN(value) ? isAsked(value) : isSomething(name, place)) {
                 return true;
@@ -91,7 +93,9 @@ final class SiteTable {
                 || !calc.value(table, place, name.key()).words().isEmpty();
     }
 
-    Schedule schedule(String title, String note) {
+    Schedule schedule(String title, String what) {
+        int unused = calc.rows(table) - places.length;
+        String note = unused == 0 ? what : what + " Rows not in use are left out: " + unused + ".";
         List<Column> columns = new ArrayList<>();
         columns.add(Column.of("id", "id", Form.WORD));
         if (isFed()) {
@@ -107,14 +111,14 @@ final class SiteTable {
         return new Schedule(title, note, columns, new Schedule.Lines() {
             @Override
             public int size() {
-                return calc.rows(table);
+                return places.length;
             }
 
             @Override
             public List<Entry> at(int line) {
-                List<Entry> entries = line(line);
+                List<Entry> entries = line(places[line]);
                 if (why) {
-                    entries.add(Entry.words(whyNot(line)));
+                    entries.add(Entry.words(whyNot(places[line])));
                 }
                 return entries;
             }
@@ -217,7 +221,7 @@ final class SiteTable {
     }
 
     private boolean misses() {
-        for (int place = 0; place < calc.rows(table); place++) {
+        for (int place : places) {
             if (!whyNot(place).isEmpty()) {
                 return true;
             }

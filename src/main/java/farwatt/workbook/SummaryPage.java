@@ -144,15 +144,14 @@ final class SummaryPage {
     private void count(String label, String title, Table table, String note) {
         Row row = row();
         pen.part(row, 0, label, Look.Part.LABEL);
-        put(row, 1, Entry.live("COUNTA({" + title + "!id:all})", calc.rows(table)), Form.WHOLE);
+        put(row, 1, Entry.live("COUNTA({" + title + "!id:all})", InUse.places(calc, table).length), Form.WHOLE);
         pen.part(row, 2, note, Look.Part.NOTE);
     }
 
     private void figure(String label, String name, String title, String key, String note) {
         Row row = row();
         Value value = calc.value(Table.PLAN, 0, name);
-        boolean there = book.places.of(title).schedule().columns().stream()
-                .anyMatch(column -> column.key().equals(key));
+        boolean there = has(title, key);
         Entry entry = Figure.of(value);
         if (there && value.isPresent()) {
             entry = Entry.live(
@@ -161,6 +160,11 @@ final class SummaryPage {
         pen.part(row, 0, label, Look.Part.LABEL);
         put(row, 1, entry, Form.ONE);
         pen.part(row, 2, value.fault().map(fault -> fault.text()).orElse(note), Look.Part.NOTE);
+    }
+
+    private boolean has(String title, String key) {
+        return book.places.of(title).schedule().columns().stream()
+                .anyMatch(column -> column.key().equals(key));
     }
 
     private void corners() {

@@ -18,10 +18,12 @@ final class TestTable {
 
     private final Calculation calc;
     private final Loops loops;
+    private final int[] runs;
 
     private TestTable(Calculation calc) {
         this.calc = calc;
         loops = Loops.of(calc);
+        runs = InUse.places(calc, Table.RUNS);
     }
 
     static Schedule of(Calculation calc) {
@@ -37,12 +39,12 @@ final class TestTable {
                 new Schedule.Lines() {
                     @Override
                     public int size() {
-                        return calc.rows(Table.RUNS);
+                        return table.runs.length;
                     }
 
                     @Override
                     public List<Entry> at(int line) {
-                        return table.line(line);
+                        return table.line(table.runs[line]);
                     }
                 });
     }

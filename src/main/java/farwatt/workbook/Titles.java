@@ -13,6 +13,7 @@ final class Titles {
     static final String TYPED = "Values and needs";
     static final String FINDINGS = "Findings";
     static final String CAUTIONS = "Cautions";
+    static final String TAKE_OFF = "Take-off";
     static final String LABELS = "Cable labels";
     static final String TEST = "Test sheet";
     static final String JUDGING = "Judging readings";

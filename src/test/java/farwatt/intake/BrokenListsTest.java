@@ -16,6 +16,7 @@ import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -147,7 +148,7 @@ class BrokenListsTest {
                     .filter(p -> !p.toString().contains("120MB"))
                     .sorted()
                     .toList();
-            List<byte[]> files = new java.util.ArrayList<>();
+            List<byte[]> files = new ArrayList<>();
             for (Path path : paths) {
                 byte[] bytes = Files.readAllBytes(path);
                 if (bytes.length > 0) {

@@ -3,6 +3,7 @@ package farwatt.intake;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import farwatt.quantity.Decimal;
+import farwatt.report.Messages;
 import java.math.BigDecimal;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -246,7 +247,7 @@ class CellsSpecTest {
     @Test
     void everyCodeHasASentence() {
         for (IntakeSays code : IntakeSays.values()) {
-            assertEquals(false, farwatt.report.Messages.pattern(code).isBlank(), code.key());
+            assertEquals(false, Messages.pattern(code).isBlank(), code.key());
         }
     }
 }

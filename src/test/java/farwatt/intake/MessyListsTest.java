@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import farwatt.plan.Row;
+import farwatt.report.Cancel;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,7 +20,7 @@ class MessyListsTest {
     private Outcome bytes(String text, String set) throws Exception {
         Path file = folder.resolve("list");
         Files.write(file, text.getBytes(Charset.forName(set)));
-        return Intake.read(file, Wishes.NONE, new farwatt.report.Cancel());
+        return Intake.read(file, Wishes.NONE, new Cancel());
     }
 
     private static Meaning meaning(Outcome outcome, String heading) {
@@ -252,7 +253,7 @@ class MessyListsTest {
     @Test
     void theOrchardsListIsTakenWhole() throws Exception {
         Path list = Path.of(System.getProperty("farwatt.root", "."), "scenarios", "orchard-devices.csv");
-        Outcome outcome = Intake.read(list, Wishes.NONE, new farwatt.report.Cancel());
+        Outcome outcome = Intake.read(list, Wishes.NONE, new Cancel());
         assertEquals(24, outcome.devices().size());
         assertEquals(24, outcome.runs().size());
         assertEquals(0, outcome.count(RowState.HELD_BACK));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import farwatt.report.Cancel;
 import farwatt.report.Refusal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -136,8 +137,7 @@ class WorkbookListsTest {
     private void refused(String name, String code) throws Exception {
         Path copy = folder.resolve(Path.of(name).getFileName());
         Files.copy(Lists.file(name), copy);
-        Refusal refusal =
-                assertThrows(Refusal.class, () -> Intake.read(copy, Wishes.NONE, new farwatt.report.Cancel()));
+        Refusal refusal = assertThrows(Refusal.class, () -> Intake.read(copy, Wishes.NONE, new Cancel()));
         assertEquals(code, refusal.notice().code());
         assertFalse(
                 refusal.notice().text().contains("Exception"), refusal.notice().text());

@@ -111,6 +111,17 @@ final class Landing {
         return plan.with(Table.DEVICES, devices.with(mast, devices.at(mast).with("draw", "900 W")));
     }
 
+    /** The landing without its sign and the run to it. */
+    static Plan partlyUsed() {
+        Plan plan = plan();
+        Rows runs = plan.rows(Table.RUNS);
+        Rows devices = plan.rows(Table.DEVICES);
+        int run = runs.place("run ticket sign");
+        int sign = devices.place("ticket sign");
+        return plan.with(Table.RUNS, runs.with(run, runs.at(run).with("in_use", Cell.NO)))
+                .with(Table.DEVICES, devices.with(sign, devices.at(sign).with("in_use", Cell.NO)));
+    }
+
     /** Many halls with a source and its devices each. */
     static Plan halls(int devices) {
         List<Row> sources = new ArrayList<>();
