@@ -102,6 +102,8 @@ final class Rooms {
             new Library("juniversalchardet", "org.mozilla.universalchardet", Set.of("intake"), "others write UTF-8"),
             new Library("picocli", "picocli", Set.of("command"), "no other room knows how it was called"),
             new Library("GraalVM", "org.graalvm", Set.of("script"), "the program works without its console"),
+            new Library("XChart", "org.knowm.xchart", Set.of("picture"), "charts are drawn in one room"),
+            new Library("Batik", "org.apache.batik", Set.of("picture"), "pictures become SVG in one room"),
             new Library("JavaFX", "javafx", Set.of("window"), "the rest runs where there is no display"));
 
     /** Rooms whose results depend on nothing but what is handed in. */
