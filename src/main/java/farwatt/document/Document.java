@@ -92,8 +92,32 @@ public final class Document {
 
     /** Notes that the plan as it is now was saved. */
     public void markSaved() {
+        markSaved(mark());
+    }
+
+    /** Where the document stands now, for saving that goes on while edits are made. */
+    public Mark mark() {
         checkThread();
-        saved = position;
+        return new Mark(position, position > 0 ? Optional.of(steps.get(position - 1)) : Optional.empty());
+    }
+
+    /** Notes that the plan was saved as it was at a mark, whatever came since. */
+    public void markSaved(Mark mark) {
+        checkThread();
+        boolean there = mark.position <= steps.size()
+                && (mark.position == 0 || mark.last.filter(step -> step == steps.get(mark.position - 1)).isPresent());
+        saved = there ? mark.position : NOWHERE;
+    }
+
+    /** A place in the history of a document. */
+    public static final class Mark {
+        private final int position;
+        private final Optional<Object> last;
+
+        private Mark(int position, Optional<Object> last) {
+            this.position = position;
+            this.last = last;
+        }
     }
 
     /** Notes that the plan as it is now is nowhere saved, such as one that was recovered or made from a list. */

@@ -20,6 +20,7 @@ import farwatt.report.Notice;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,6 +36,8 @@ public final class Calculation {
     private Model model;
     private Corner looked = Corner.MOST;
     private final Map<Corner, double[][]> kept = new EnumMap<>(Corner.class);
+    /** What the cells that name rows show, kept from still to still. */
+    private final Map<Col, Value[]> rowWords = new IdentityHashMap<>();
 
     private Calculation(Plan plan) {
         model = build(plan);
@@ -119,6 +122,7 @@ public final class Calculation {
     private void rebuild(Plan plan) {
         List<Corner> corners = new ArrayList<>(kept.keySet());
         kept.clear();
+        rowWords.clear();
         model = build(plan);
         Corner now = looked;
         corners.stream().filter(corner -> corner != now).forEach(this::look);
@@ -344,6 +348,11 @@ public final class Calculation {
     private Plan.Spot spot(int row) {
         Table table = model.layout.table(row);
         return new Plan.Spot(table, row - model.layout.base(table));
+    }
+
+    /** All values as they stand now in the corner looked at. */
+    public Still still() {
+        return Still.of(this, rowWords);
     }
 
     Model model() {

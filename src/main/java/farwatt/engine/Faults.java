@@ -86,14 +86,31 @@ final class Faults {
 
     /** The fault that a NaN stands for. */
     Fault of(double value) {
+        return of(value, known, names, layout);
+    }
+
+    /** The faults known now, for other threads. */
+    Frozen frozen() {
+        return new Frozen(List.copyOf(known), List.copyOf(names), layout);
+    }
+
+    /** Faults as they were known at one moment; immutable. */
+    record Frozen(List<Fault> known, List<String> names, Layout layout) {
+        /** The fault that a NaN of that moment stands for. */
+        Fault of(double value) {
+            return Faults.of(value, known, names, layout);
+        }
+    }
+
+    private static Fault of(double value, List<Fault> known, List<String> names, Layout layout) {
         long payload = Double.doubleToRawLongBits(value) & PAYLOAD;
-        return isLack(payload) ? words(payload) : known.get(number(payload));
+        return isLack(payload) ? words(payload, names, layout) : known.get(number(payload, known.size()));
     }
 
     /** The kind of the fault that a NaN stands for. */
     Fault.Kind kind(double value) {
         long payload = Double.doubleToRawLongBits(value) & PAYLOAD;
-        return isLack(payload) ? lack(payload).kind : known.get(number(payload)).kind();
+        return isLack(payload) ? lack(payload).kind : known.get(number(payload, known.size())).kind();
     }
 
     private static boolean isLack(long payload) {
@@ -104,11 +121,11 @@ final class Faults {
         return ALL[(int) (payload >>> LACK_AT) & ALL_LACKS];
     }
 
-    private int number(long payload) {
-        return payload < known.size() ? (int) payload : 0;
+    private static int number(long payload, int size) {
+        return payload < size ? (int) payload : 0;
     }
 
-    private Fault words(long payload) {
+    private static Fault words(long payload, List<String> names, Layout layout) {
         Lack lack = lack(payload);
         int row = (int) payload & ROWS;
         String name = names.get((int) (payload >>> NAME_AT) & NAMES);

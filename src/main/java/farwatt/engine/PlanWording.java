@@ -17,7 +17,11 @@ public final class PlanWording implements Wording {
 
     /** @param calculation of the plan as it is before anything is renamed */
     public PlanWording(Calculation calculation) {
-        model = calculation.model();
+        this(calculation.model());
+    }
+
+    PlanWording(Model model) {
+        this.model = model;
     }
 
     /** Writes expressions canonically without knowing a plan: all that files need. */

@@ -21,6 +21,11 @@ final class Texts {
         });
     }
 
+    /** The texts known now, for other threads. */
+    List<String> frozen() {
+        return List.copyOf(known);
+    }
+
     String text(double number) {
         return known.get((int) number);
     }

@@ -1,0 +1,128 @@
+package farwatt.window.desk;
+
+import farwatt.engine.Calculation;
+import farwatt.engine.Explanation;
+import farwatt.engine.Still;
+import farwatt.plan.Plan;
+import farwatt.report.Level;
+import farwatt.report.Messages;
+import farwatt.report.Notice;
+import farwatt.report.Place;
+import farwatt.review.Review;
+import farwatt.review.Reviewer;
+import farwatt.window.WindowCode;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Works out plans away from the window. Everything that touches the calculation runs on the worker, which must run one
+ * task after another; what it finds is handed over on the home executor. Of several wishes that wait only the last is
+ * answered, and a review is given up as soon as something newer is wanted.
+ */
+final class Engine {
+    /** Steps of a derivation from a figure down to what was typed. */
+    private static final int DEEPEST = 6;
+
+    private final Executor worker;
+    private final Executor home;
+    private final Consumer<Still> stills;
+    private final Consumer<Review> reviews;
+    private final Consumer<Notice> failures;
+    private final AtomicLong newest = new AtomicLong();
+    /** Only on the worker. */
+    private @Nullable Calculation calculation;
+
+    Engine(
+            Executor worker,
+            Executor home,
+            Consumer<Still> stills,
+            Consumer<Review> reviews,
+            Consumer<Notice> failures) {
+        this.worker = worker;
+        this.home = home;
+        this.stills = stills;
+        this.reviews = reviews;
+        this.failures = failures;
+    }
+
+    /** Asks for a plan to be worked out; returns at once. */
+    void want(Wanted wanted) {
+        long number = newest.incrementAndGet();
+        worker.execute(() -> guarded(() -> {
+            Calculation calc = brought(wanted);
+            if (number == newest.get()) {
+                Still still = calc.still();
+                home.execute(() -> install(number, () -> stills.accept(still)));
+                worker.execute(() -> guarded(() -> judge(number, calc)));
+            }
+        }));
+    }
+
+    private void judge(long number, Calculation calc) {
+        if (number == newest.get()) {
+            Review review = Reviewer.review(calc);
+            home.execute(() -> install(number, () -> reviews.accept(review)));
+        }
+    }
+
+    private void install(long number, Runnable step) {
+        if (number == newest.get()) {
+            step.run();
+        }
+    }
+
+    private Calculation brought(Wanted wanted) {
+        Calculation calc = calculation;
+        if (calc == null) {
+            calc = Calculation.of(wanted.plan());
+        } else {
+            step(calc, wanted);
+        }
+        calculation = calc;
+        calc.look(wanted.corner());
+        return calc;
+    }
+
+    private static void step(Calculation calc, Wanted wanted) {
+        if (wanted.step().isPresent()) {
+            calc.apply(wanted.step().get());
+        } else if (!calc.plan().equals(wanted.plan())) {
+            calc.replace(wanted.plan());
+        }
+    }
+
+    /** Tells how an expression's value came about in the plan worked out last; empty if it cannot be understood. */
+    void explain(String expression, Consumer<Optional<Explanation>> answer) {
+        worker.execute(() -> guarded(() -> {
+            Calculation calc = calculation;
+            Optional<Explanation> found = calc == null ? Optional.empty() : calc.explain(expression, DEEPEST);
+            home.execute(() -> answer.accept(found));
+        }));
+    }
+
+    /** Hands the calculation to a task on the worker, such as the writing of a workbook; it must leave it as it is. */
+    void with(Plan plan, Consumer<Calculation> task) {
+        worker.execute(() -> guarded(() -> task.accept(Calculation.of(plan))));
+    }
+
+    /** Whatever goes wrong inside becomes a sentence, and the next wish starts from the whole plan. */
+    private void guarded(Runnable task) {
+        try {
+            task.run();
+        } catch (OutOfMemoryError | RuntimeException e) {
+            calculation = null;
+            String what = e.getClass().getSimpleName();
+            Notice notice = e instanceof OutOfMemoryError
+                    ? Notice.of(Level.FAIL, WindowCode.OUT_OF_MEMORY, Place.NONE)
+                    : new Notice(
+                            Level.FAIL,
+                            WindowCode.NOT_WORKED_OUT.key(),
+                            Place.NONE,
+                            Messages.text(WindowCode.NOT_WORKED_OUT, what));
+            home.execute(() -> failures.accept(notice));
+        }
+    }
+}
