@@ -15,15 +15,12 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Writes the hand-over workbook. */
 @Command(name = "workbook", description = "The hand-over workbook: verdict, schedules, power at each node, findings.")
 final class WorkbookVerb extends PlanVerb {
-    private static final Set<String> LETTER = Set.of("US", "CA", "MX", "PH", "CL", "CO");
-
     @Option(names = "-o", paramLabel = "FILE", required = true, description = "Where to write it.")
     private Path target = Path.of("");
 
@@ -38,7 +35,7 @@ final class WorkbookVerb extends PlanVerb {
     /** Writes the workbook of a plan. */
     static void write(Path target, Calculation calculation, String scenario, String fingerprint, Output output)
             throws Refusal {
-        Paper paper = LETTER.contains(Locale.getDefault().getCountry()) ? Paper.LETTER : Paper.A4;
+        Paper paper = Paper.of(Locale.getDefault().getCountry());
         Handover handover = new Handover(
                 calculation,
                 Reviewer.review(calculation),

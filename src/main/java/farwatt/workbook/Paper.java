@@ -1,5 +1,6 @@
 package farwatt.workbook;
 
+import java.util.Set;
 import org.apache.poi.ss.usermodel.PrintSetup;
 
 /** The paper that pages are laid out for, always on its long side. */
@@ -10,6 +11,8 @@ public enum Paper {
     /** Left and right margin together. */
     static final double MARGINS = 20;
 
+    private static final Set<String> LETTER_COUNTRIES = Set.of("US", "CA", "MX", "PH", "CL", "CO");
+
     private final short code;
     private final double length;
     private final double height;
@@ -18,6 +21,11 @@ public enum Paper {
         this.code = code;
         this.length = length;
         this.height = height;
+    }
+
+    /** The paper that is usual in a country, by its two letters. */
+    public static Paper of(String country) {
+        return LETTER_COUNTRIES.contains(country) ? LETTER : A4;
     }
 
     /** The number workbooks know it by. */

@@ -40,6 +40,8 @@ public final class Desk {
     private @Nullable Still still;
     private @Nullable Review review;
     private boolean judged;
+    /** Whether the corner looked at is whichever decides. */
+    private boolean worst;
 
     /**
      * A desk with a plan on it.
@@ -127,11 +129,33 @@ public final class Desk {
         }
     }
 
+    /** True where the corner looked at is whichever one the verdict names. */
+    public boolean looksAtWorst() {
+        return worst;
+    }
+
+    /** Looks at whichever corner the verdict names, now and after every edit. */
+    public void lookAtWorst() {
+        worst = true;
+        follow();
+        tell();
+    }
+
+    private void follow() {
+        if (worst && review != null && judged && review.verdict().corner() != corner) {
+            corner = review.verdict().corner();
+            engine.want(new Wanted(shown, Optional.empty(), corner));
+        }
+    }
+
     /** Looks at another corner. */
     public void look(Corner other) {
+        worst = false;
         if (other != corner) {
             corner = other;
             want(Optional.empty());
+        } else {
+            tell();
         }
     }
 
@@ -258,6 +282,7 @@ public final class Desk {
     private void install(Review found) {
         review = found;
         judged = true;
+        follow();
         tell();
     }
 

@@ -1,0 +1,159 @@
+package farwatt.window.frame;
+
+import farwatt.engine.Corner;
+import farwatt.plan.Plan;
+import farwatt.plan.Table;
+import farwatt.quantity.Decimal;
+import farwatt.report.Notice;
+import farwatt.window.desk.Desk;
+import farwatt.window.desk.DeskSheet;
+import farwatt.window.desk.UnitsShown;
+import farwatt.window.grid.GridView;
+import farwatt.window.open.OpenFile;
+import farwatt.window.remember.Remembered;
+import farwatt.window.top.TopLine;
+import farwatt.window.why.WhyView;
+import farwatt.window.work.Work;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Executor;
+import javafx.geometry.Orientation;
+import javafx.scene.control.SplitPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+
+/** The window's content, put together. For the window's thread. */
+public final class Frame extends BorderPane {
+    private final Desk desk;
+    private final DeskSheet sheet;
+    private final OpenFile file;
+    private final Talk talk;
+    private final Work work;
+    private final GridView grid;
+    private final TopLine top;
+    private final WhyView why;
+    private final Look look;
+    private final FileDoings files;
+    private final ScenarioDoings scenarios;
+    private final SplitPane sides = new SplitPane();
+    private final SplitPane stack = new SplitPane();
+
+    /**
+     * What the frame stands on.
+     *
+     * @param engine works plans out, one task after another
+     * @param disk reads and writes the plan's file, one task after another
+     * @param long work: lists, workbooks, studies
+     * @param home the window's thread
+     */
+    public record Threads(Executor engine, Executor disk, Executor work, Executor home) {}
+
+    public Frame(Threads threads, Asking asking, Remembered remembered, Decimal decimal, String owner, Plan first) {
+        getStyleClass().add("fw-root");
+        desk = new Desk(threads.engine(), threads.home(), first);
+        talk = new Talk(this::cancel);
+        work = new Work(threads.work(), threads.home(), talk::show);
+        desk.listen(talk::say);
+        sheet = new DeskSheet(desk, decimal, talk::say);
+        Path unnamed = remembered.folder().resolve("unnamed.journal");
+        file = new OpenFile(desk, threads.disk(), threads.home(), talk::say, unnamed, owner);
+        files = new FileDoings(desk, file, asking, remembered, talk::say, this::changed);
+        scenarios = new ScenarioDoings(desk, asking, talk::say);
+        grid = new GridView(sheet);
+        why = new WhyView(desk, grid::point);
+        look = new Look(this, remembered);
+        Menus menus = new Menus(this, files, look, remembered, work, asking);
+        top = new TopLine(desk, sheet, new Doings(this), menus.plan(), menus.show());
+        sheet.show(UnitsShown.valueOf(remembered.get("units", UnitsShown.METRIC.name())));
+        sheet.onExplain((table, ids, name) -> {
+            why.choose(table, ids.get(0), name);
+            why.enter();
+        });
+        sheet.onPointed(this::pointed);
+        sides.getItems().addAll(grid, why);
+        sides.setDividerPositions(0.7);
+        stack.setOrientation(Orientation.VERTICAL);
+        stack.getItems().add(sides);
+        setTop(new VBox(top, new FirstSteps(remembered)));
+        setCenter(stack);
+        setBottom(talk);
+        new Keys(this, files, scenarios).install();
+        file.begin(first);
+        look.apply();
+    }
+
+    private void pointed(Table table, List<String> ids, String name) {
+        if (!ids.isEmpty()) {
+            why.choose(table, ids.get(0), name);
+        }
+    }
+
+    private void changed() {
+        talk.requestLayout();
+    }
+
+    private void cancel() {
+        work.cancel();
+    }
+
+    /** Says something at the foot. */
+    public void say(Notice notice) {
+        talk.say(notice);
+    }
+
+    /** What stands at the foot now. */
+    public String said() {
+        return talk.shown();
+    }
+
+    public Desk desk() {
+        return desk;
+    }
+
+    public OpenFile file() {
+        return file;
+    }
+
+    DeskSheet sheet() {
+        return sheet;
+    }
+
+    GridView grid() {
+        return grid;
+    }
+
+    WhyView why() {
+        return why;
+    }
+
+    TopLine top() {
+        return top;
+    }
+
+    ScenarioDoings scenarios() {
+        return scenarios;
+    }
+
+    Look look() {
+        return look;
+    }
+
+    /** Opens a plan file, as from the command line. */
+    public void open(Path path) {
+        files.open(path);
+    }
+
+    /** Looks at a corner. */
+    public void look(Corner corner) {
+        desk.look(corner);
+    }
+
+    /** Does something that closes the window, after asking where there is something to lose. */
+    public void closing(Runnable then) {
+        grid.commit();
+        files.unlessUnsaved(() -> {
+            file.release();
+            then.run();
+        });
+    }
+}

@@ -1,0 +1,73 @@
+package farwatt.window.frame;
+
+import farwatt.engine.Calculation;
+import farwatt.plan.Plan;
+import farwatt.report.Build;
+import farwatt.report.Level;
+import farwatt.report.Notice;
+import farwatt.report.Place;
+import farwatt.review.Reviewer;
+import farwatt.window.WindowCode;
+import farwatt.window.work.Work;
+import farwatt.workbook.Handover;
+import farwatt.workbook.Paper;
+import farwatt.workbook.Workbook;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Writes the hand-over workbook, away from the window. */
+final class HandOver {
+    private static final String ENDING = ".xlsx";
+
+    private final Frame frame;
+    private final FileDoings files;
+    private final Work work;
+    private final Asking asking;
+
+    HandOver(Frame frame, FileDoings files, Work work, Asking asking) {
+        this.frame = frame;
+        this.files = files;
+        this.work = work;
+        this.asking = asking;
+    }
+
+    void workbook() {
+        asking.save("Hand-over workbook", files.suggested(ENDING), List.of(ENDING))
+                .ifPresent(this::write);
+    }
+
+    private void write(Path chosen) {
+        String name = String.valueOf(chosen.getFileName());
+        Path target = name.toLowerCase(Locale.ROOT).endsWith(ENDING) ? chosen : chosen.resolveSibling(name + ENDING);
+        Plan plan = frame.desk().shown();
+        String scenario = frame.desk().scenario();
+        String fingerprint = frame.file().fingerprint().hex();
+        work.start(
+                "Workbook",
+                (progress, cancel) -> {
+                    Calculation calculation = Calculation.of(plan);
+                    Handover handover = new Handover(
+                            calculation,
+                            Reviewer.review(calculation),
+                            Optional.of(scenario).filter(id -> !id.isEmpty()),
+                            Build.version(),
+                            Optional.of(fingerprint).filter(hex -> !hex.isEmpty()),
+                            LocalDate.now(ZoneId.systemDefault()),
+                            Paper.of(Locale.getDefault().getCountry()),
+                            List.of());
+                    return Workbook.write(target, handover, progress, cancel);
+                },
+                end -> {
+                    if (end instanceof Work.End.Done<List<Notice>> done) {
+                        done.result().forEach(frame::say);
+                        frame.say(Notice.of(Level.NOTE, WindowCode.WRITTEN, Place.NONE, target));
+                    } else if (end instanceof Work.End.Not<List<Notice>> not) {
+                        frame.say(not.notice());
+                    }
+                });
+    }
+}
