@@ -23,6 +23,7 @@ final class Tangle extends Vertex {
     private final List<Vertex> vertices;
     private final Layout layout;
     private final Faults faults;
+    private boolean worked;
     private final List<Notice> notices = new ArrayList<>();
     private final Map<Col, Integer> offsets = new HashMap<>();
     private final List<Col> cols = new ArrayList<>();
@@ -65,7 +66,8 @@ final class Tangle extends Vertex {
 
     @Override
     void some() {
-        boolean touched = vertices.stream().anyMatch(v -> v instanceof CellVertex cell && cell.isEdited());
+        // one that was only now put together has not said yet which loops it found
+        boolean touched = !worked || vertices.stream().anyMatch(v -> v instanceof CellVertex cell && cell.isEdited());
         for (Dep dep : deps()) {
             touched |= !dep.col().changed.isEmpty();
         }
@@ -76,6 +78,7 @@ final class Tangle extends Vertex {
 
     @Override
     void all() {
+        worked = true;
         notices.clear();
         new Strong(cells) {
             @Override
