@@ -5,10 +5,13 @@ import farwatt.plan.Plan;
 import farwatt.plan.Table;
 import farwatt.quantity.Decimal;
 import farwatt.report.Notice;
+import farwatt.window.bench.BenchView;
+import farwatt.window.compare.CompareView;
 import farwatt.window.desk.Desk;
 import farwatt.window.desk.DeskSheet;
 import farwatt.window.desk.UnitsShown;
 import farwatt.window.grid.GridView;
+import farwatt.window.list.ListView;
 import farwatt.window.open.OpenFile;
 import farwatt.window.remember.Remembered;
 import farwatt.window.top.TopLine;
@@ -24,6 +27,9 @@ import javafx.scene.layout.VBox;
 
 /** The window's content, put together. For the window's thread. */
 public final class Frame extends BorderPane {
+    /** How much of the height stays above the bench when it opens. */
+    private static final double BENCH = 0.55;
+
     private final Desk desk;
     private final DeskSheet sheet;
     private final OpenFile file;
@@ -35,6 +41,8 @@ public final class Frame extends BorderPane {
     private final Look look;
     private final FileDoings files;
     private final ScenarioDoings scenarios;
+    private final BenchView bench = new BenchView(this::benchFolded);
+    private final ListView list;
     private final SplitPane sides = new SplitPane();
     private final SplitPane stack = new SplitPane();
 
@@ -70,6 +78,9 @@ public final class Frame extends BorderPane {
             why.enter();
         });
         sheet.onPointed(this::pointed);
+        list = new ListView(desk, work, talk::say, () -> grid.requestFocus());
+        bench.add("Side by side", new CompareView(desk, work, talk::say));
+        bench.add("List", list);
         sides.getItems().addAll(grid, why);
         sides.setDividerPositions(0.7);
         stack.setOrientation(Orientation.VERTICAL);
@@ -90,6 +101,23 @@ public final class Frame extends BorderPane {
 
     private void changed() {
         talk.requestLayout();
+    }
+
+    private void benchFolded() {
+        if (bench.isOpen()) {
+            stack.getItems().setAll(sides, bench);
+            stack.setDividerPositions(BENCH);
+        } else {
+            stack.getItems().setAll(sides);
+        }
+    }
+
+    BenchView bench() {
+        return bench;
+    }
+
+    ListView list() {
+        return list;
     }
 
     private void cancel() {

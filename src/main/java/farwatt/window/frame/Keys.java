@@ -30,6 +30,7 @@ final class Keys {
         on(KeyCode.O, () -> committed(files::open), CTRL);
         on(KeyCode.N, () -> committed(files::begin), CTRL);
         on(KeyCode.F6, this::nextArea);
+        on(KeyCode.F8, () -> frame.bench().toggle());
     }
 
     private void on(KeyCode code, Runnable action, Modifier... with) {

@@ -3,14 +3,19 @@ package farwatt.window.frame;
 import farwatt.window.remember.Remembered;
 import farwatt.window.work.Work;
 import java.nio.file.Path;
+import java.util.List;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.input.Clipboard;
 
 /** The two lists of things to do: with the plan, and with how it is shown. */
 final class Menus {
+    private static final List<String> LISTS = List.of(".xlsx", ".xls", ".csv", ".tsv", ".txt", ".ods");
+
     private final Frame frame;
+    private final Asking asking;
     private final FileDoings files;
     private final Look look;
     private final Remembered remembered;
@@ -18,6 +23,7 @@ final class Menus {
 
     Menus(Frame frame, FileDoings files, Look look, Remembered remembered, Work work, Asking asking) {
         this.frame = frame;
+        this.asking = asking;
         this.files = files;
         this.look = look;
         this.remembered = remembered;
@@ -37,8 +43,23 @@ final class Menus {
                         item("Save (Ctrl+S)", files::save),
                         item("Save as… (Ctrl+Shift+S)", files::saveAs),
                         new SeparatorMenuItem(),
+                        item("Take in a list…", () -> asking.open("Take in a list", LISTS)
+                                .ifPresent(path -> {
+                                    frame.bench().show("List");
+                                    frame.list().open(path);
+                                })),
+                        item("Take in the list that was copied", () -> {
+                            frame.bench().show("List");
+                            frame.list().paste(copied());
+                        }),
+                        item("Side by side…", () -> frame.bench().show("Side by side")),
                         item("Hand-over workbook…", handOver::workbook));
         return button;
+    }
+
+    private static String copied() {
+        String text = Clipboard.getSystemClipboard().getString();
+        return text == null ? "" : text;
     }
 
     private void recent(Menu menu) {

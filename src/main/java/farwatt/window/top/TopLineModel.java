@@ -59,7 +59,9 @@ public final class TopLineModel {
 
     /** The verdict's sentence. */
     public String verdict() {
-        return desk.review().map(review -> review.verdict().text()).orElse("Being worked out.");
+        String text = desk.review().map(review -> review.verdict().text()).orElse("Being worked out.");
+        String word = mark().word() + " ";
+        return text.startsWith(word) ? text.substring(word.length()) : text;
     }
 
     /** How many findings there are, in words. */

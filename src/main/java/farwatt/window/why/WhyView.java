@@ -48,6 +48,7 @@ public final class WhyView extends SplitPane {
         none.setWrapText(true);
         none.getStyleClass().add("fw-quiet");
         none.setMaxWidth(Double.MAX_VALUE);
+        none.setMinHeight(USE_PREF_SIZE);
         none.setPadding(new javafx.geometry.Insets(0, 8, 0, 8));
         tree.setCellFactory(t -> new Step());
         tree.setAccessibleText("How the value came about");

@@ -1,0 +1,78 @@
+package farwatt.window.bench;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/** The bench below: one thing at a time lies on it; folded away when nothing does. For the window's thread. */
+public final class BenchView extends BorderPane {
+    private final Map<String, Node> things = new LinkedHashMap<>();
+    private final HBox words = new HBox(2);
+    private final Runnable folding;
+    private String lies = "";
+
+    /** @param folding told when it is opened or folded away */
+    public BenchView(Runnable folding) {
+        this.folding = folding;
+        getStyleClass().add("fw-panel");
+        Button fold = new Button("Fold away");
+        fold.getStyleClass().add("fw-button");
+        fold.setTooltip(new Tooltip("F8"));
+        fold.setOnAction(e -> fold());
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox head = new HBox(8, words, gap, fold);
+        head.setAlignment(Pos.CENTER_LEFT);
+        head.setStyle("-fx-padding: 0.15em 0.6em;");
+        setTop(head);
+    }
+
+    /** Puts a thing among those that can lie on the bench. */
+    public void add(String word, Node thing) {
+        things.put(word, thing);
+        ToggleButton button = new ToggleButton(word);
+        button.getStyleClass().add("fw-corner");
+        button.setOnAction(e -> show(word));
+        words.getChildren().add(button);
+    }
+
+    /** Puts a thing on the bench. */
+    public void show(String word) {
+        boolean wasOpen = isOpen();
+        lies = word;
+        setCenter(things.get(word));
+        words.getChildren()
+                .forEach(node -> ((ToggleButton) node).setSelected(((ToggleButton) node).getText().equals(word)));
+        if (!wasOpen) {
+            folding.run();
+        }
+    }
+
+    /** Folds it away. */
+    public void fold() {
+        lies = "";
+        setCenter(null);
+        folding.run();
+    }
+
+    /** Opens it as it was, or folds it away. */
+    public void toggle() {
+        if (isOpen()) {
+            fold();
+        } else {
+            show(things.keySet().iterator().next());
+        }
+    }
+
+    public boolean isOpen() {
+        return !lies.isEmpty();
+    }
+}

@@ -1,0 +1,5 @@
+/** Scenarios side by side. */
+@NullMarked
+package farwatt.window.compare;
+
+import org.jspecify.annotations.NullMarked;
