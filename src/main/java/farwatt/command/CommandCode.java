@@ -12,6 +12,7 @@ enum CommandCode implements Code {
     BAD_MAPPING,
     TAKEN_IN,
     WRITTEN,
+    PICTURE,
     NO_NAME,
     NOTHING_WRITTEN,
     NO_ARGUMENT_FILE,
