@@ -18,6 +18,9 @@ class FrameTest {
         try (WindowRun run = new WindowRun(folder, PlanReader.read(plan).plan())) {
             assertTrue(run.frame.desk().review().isPresent());
             run.picture("first");
+            WindowRun.on(() -> { run.frame.showTable(farwatt.plan.Table.RUNS, "trunk", "gauge"); return 1; });
+            run.settle();
+            run.picture("runs");
         }
     }
 }

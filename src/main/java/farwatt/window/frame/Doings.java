@@ -25,7 +25,7 @@ final class Doings implements TopLine.Doings {
 
     @Override
     public void find() {
-        frame.grid().requestFocus();
+        frame.grid().find();
     }
 
     @Override

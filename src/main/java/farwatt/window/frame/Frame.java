@@ -10,6 +10,7 @@ import farwatt.window.compare.CompareView;
 import farwatt.window.desk.Desk;
 import farwatt.window.desk.DeskSheet;
 import farwatt.window.desk.UnitsShown;
+import farwatt.window.diagram.DiagramView;
 import farwatt.window.grid.GridView;
 import farwatt.window.list.ListView;
 import farwatt.window.open.OpenFile;
@@ -30,6 +31,9 @@ public final class Frame extends BorderPane {
     /** How much of the height stays above the bench when it opens. */
     private static final double BENCH = 0.55;
 
+    /** Where the diagram ends and where the reasons begin. */
+    private static final double[] SIDES = {0.27, 0.75};
+
     private final Desk desk;
     private final DeskSheet sheet;
     private final OpenFile file;
@@ -43,6 +47,7 @@ public final class Frame extends BorderPane {
     private final ScenarioDoings scenarios;
     private final BenchView bench = new BenchView(this::benchFolded);
     private final ListView list;
+    private final DiagramView diagram;
     private final SplitPane sides = new SplitPane();
     private final SplitPane stack = new SplitPane();
 
@@ -78,11 +83,12 @@ public final class Frame extends BorderPane {
             why.enter();
         });
         sheet.onPointed(this::pointed);
-        list = new ListView(desk, work, talk::say, () -> grid.requestFocus());
+        list = new ListView(desk, work, talk::say, () -> grid.toCells());
         bench.add("Side by side", new CompareView(desk, work, talk::say));
         bench.add("List", list);
-        sides.getItems().addAll(grid, why);
-        sides.setDividerPositions(0.7);
+        diagram = new DiagramView(desk, (table, id) -> grid.point(table, id, ""), menus::picture);
+        sides.getItems().addAll(diagram, grid, why);
+        sides.setDividerPositions(SIDES);
         stack.setOrientation(Orientation.VERTICAL);
         stack.getItems().add(sides);
         setTop(new VBox(top, new FirstSteps(remembered)));
@@ -96,6 +102,7 @@ public final class Frame extends BorderPane {
     private void pointed(Table table, List<String> ids, String name) {
         if (!ids.isEmpty()) {
             why.choose(table, ids.get(0), name);
+            diagram.choose(ids.get(0));
         }
     }
 
@@ -150,6 +157,10 @@ public final class Frame extends BorderPane {
         return grid;
     }
 
+    DiagramView diagram() {
+        return diagram;
+    }
+
     WhyView why() {
         return why;
     }
@@ -169,6 +180,12 @@ public final class Frame extends BorderPane {
     /** Opens a plan file, as from the command line. */
     public void open(Path path) {
         files.open(path);
+    }
+
+    /** Puts the cursor on a cell. */
+    public void showTable(Table table, String id, String name) {
+        grid.point(table, id, name);
+        grid.toCells();
     }
 
     /** Looks at a corner. */

@@ -1,6 +1,9 @@
 package farwatt.window.frame;
 
 import farwatt.engine.Calculation;
+import farwatt.picture.Diagram;
+import farwatt.picture.Palette;
+import farwatt.picture.Picture;
 import farwatt.plan.Plan;
 import farwatt.report.Build;
 import farwatt.report.Level;
@@ -38,6 +41,27 @@ final class HandOver {
     void workbook() {
         asking.save("Hand-over workbook", files.suggested(ENDING), List.of(ENDING))
                 .ifPresent(this::write);
+    }
+
+    void picture() {
+        asking.save("Diagram", files.suggested(".png"), List.of(".png", ".svg")).ifPresent(target -> {
+            Diagram diagram = frame.diagram().diagram();
+            String name = frame.desk().shown().name();
+            work.start(
+                    "Picture",
+                    (progress, cancel) -> {
+                        Picture.of(diagram, name.isEmpty() ? "Plan" : name).write(target, Palette.LIGHT);
+                        return target;
+                    },
+                    this::written);
+        });
+    }
+
+    private void written(Work.End<Path> end) {
+        frame.say(
+                end instanceof Work.End.Not<Path> not
+                        ? not.notice()
+                        : Notice.of(Level.NOTE, WindowCode.WRITTEN, Place.NONE, ((Work.End.Done<Path>) end).result()));
     }
 
     private void write(Path chosen) {

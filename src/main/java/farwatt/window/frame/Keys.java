@@ -54,14 +54,15 @@ final class Keys {
         });
     }
 
-    /** From the grid to the reasons, the findings, the top line, and on to the grid. */
+    /** From the grid to the reasons, the findings, the top line, the diagram, and on to the grid. */
     private void nextArea() {
-        area = (area + 1) % 4;
+        area = (area + 1) % 5;
         switch (area) {
             case 1 -> frame.why().enter();
             case 2 -> frame.why().enterFindings();
             case 3 -> frame.top().enter();
-            default -> frame.grid().requestFocus();
+            case 4 -> frame.diagram().enter();
+            default -> frame.grid().toCells();
         }
     }
 }

@@ -1,5 +1,6 @@
 package farwatt.window.frame;
 
+import farwatt.picture.Palette;
 import farwatt.window.desk.UnitsShown;
 import farwatt.window.remember.Remembered;
 import java.util.List;
@@ -8,16 +9,18 @@ import java.util.List;
 final class Look {
     /** A theme's style class and what it is called. */
     enum Theme {
-        LIGHT("fw-light", "Light"),
-        DARK("fw-dark", "Dark"),
-        HIGH("fw-high", "High contrast");
+        LIGHT("fw-light", "Light", Palette.LIGHT),
+        DARK("fw-dark", "Dark", Palette.DARK),
+        HIGH("fw-high", "High contrast", Palette.HIGH);
 
         final String style;
         final String word;
+        final Palette palette;
 
-        Theme(String style, String word) {
+        Theme(String style, String word, Palette palette) {
             this.style = style;
             this.word = word;
+            this.palette = palette;
         }
     }
 
@@ -68,6 +71,7 @@ final class Look {
             frame.getStyleClass().remove(theme.style);
         }
         frame.getStyleClass().add(theme().style);
+        frame.diagram().show(theme().palette);
         frame.setStyle("-fx-font-size: " + PIXELS * size() / 100 + "px;");
     }
 }

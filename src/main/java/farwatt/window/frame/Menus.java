@@ -53,8 +53,14 @@ final class Menus {
                             frame.list().paste(copied());
                         }),
                         item("Side by side…", () -> frame.bench().show("Side by side")),
+                        item("Diagram as a picture…", this::picture),
                         item("Hand-over workbook…", handOver::workbook));
         return button;
+    }
+
+    /** Saves the diagram. */
+    void picture() {
+        handOver.picture();
     }
 
     private static String copied() {

@@ -1,0 +1,165 @@
+package farwatt.window.diagram;
+
+import farwatt.engine.Still;
+import farwatt.picture.Diagram;
+import farwatt.plan.Rows;
+import farwatt.review.Finding;
+import farwatt.review.Review;
+import farwatt.window.desk.Desk;
+import java.util.List;
+import java.util.Optional;
+
+/** Which part of the diagram is seen, and what is chosen in it. Lengths in pixels of the window. */
+public final class DiagramModel {
+    private static final double SMALLEST = 0.05;
+    private static final double LARGEST = 4;
+    private static final double STEP = 1.2;
+
+    private final Desk desk;
+    private Diagram diagram = new Diagram(0, 0, List.of(), List.of());
+    private Optional<Still> drawn = Optional.empty();
+    private Optional<Review> judged = Optional.empty();
+    private double scale = 1;
+    private double left;
+    private double top;
+    private String chosen = "";
+    private boolean fitted = true;
+
+    public DiagramModel(Desk desk) {
+        this.desk = desk;
+    }
+
+    /** Takes over what was worked out; answers whether there is something else to draw. */
+    public boolean refresh() {
+        Optional<Still> still = desk.still();
+        if (still.isEmpty() || (still.equals(drawn) && desk.review().equals(judged))) {
+            return false;
+        }
+        drawn = still;
+        judged = desk.review();
+        diagram = Diagram.of(still.get(), judged);
+        return true;
+    }
+
+    public Diagram diagram() {
+        return diagram;
+    }
+
+    public double scale() {
+        return scale;
+    }
+
+    public double left() {
+        return left;
+    }
+
+    public double top() {
+        return top;
+    }
+
+    /** The row that is chosen, "" for none. */
+    public String chosen() {
+        return chosen;
+    }
+
+    /** Chooses a row; answers whether it was another one before. */
+    public boolean choose(String id) {
+        boolean other = !Rows.fold(id).equals(Rows.fold(chosen));
+        chosen = id;
+        return other;
+    }
+
+    /** True as long as the person did not choose a part of it: it then always fits. */
+    public boolean isFitted() {
+        return fitted;
+    }
+
+    /** Shows all of it, or as much as can still be read. */
+    public void fit(double width, double height) {
+        fitted = true;
+        double wanted = Math.min(width / Math.max(1, diagram.width()), height / Math.max(1, diagram.height()));
+        scale = Math.max(0.45, Math.min(1, wanted));
+        left = Math.max(0, (width / scale - diagram.width()) / 2);
+        top = Math.max(0, (height / scale - diagram.height()) / 2);
+    }
+
+    /** Makes it larger or smaller about a point of the window. */
+    public void zoom(double steps, double x, double y) {
+        fitted = false;
+        double px = x / scale - left;
+        double py = y / scale - top;
+        scale = Math.max(SMALLEST, Math.min(LARGEST, scale * Math.pow(STEP, steps)));
+        left = x / scale - px;
+        top = y / scale - py;
+    }
+
+    /** Moves it. */
+    public void pan(double dx, double dy) {
+        fitted = false;
+        left += dx / scale;
+        top += dy / scale;
+    }
+
+    /** Brings the chosen card into what is seen. */
+    public void reveal(double width, double height) {
+        card(chosen).ifPresent(card -> {
+            double x = (card.x() + left) * scale;
+            double y = (card.y() + top) * scale;
+            boolean seen = x >= 0
+                    && y >= 0
+                    && x + card.width() * scale <= width
+                    && y + card.height() * scale <= height;
+            if (!seen) {
+                left = (width / scale - card.width()) / 2 - card.x();
+                top = (height / scale - card.height()) / 2 - card.y();
+            }
+        });
+    }
+
+    /** The card of a row. */
+    public Optional<Diagram.Card> card(String id) {
+        return diagram.cards().stream()
+                .filter(card -> Rows.fold(card.id()).equals(Rows.fold(id)))
+                .findFirst();
+    }
+
+    /** The card at a point of the window. */
+    public Optional<Diagram.Card> cardAt(double x, double y) {
+        return diagram.cardAt(x / scale - left, y / scale - top);
+    }
+
+    /** The run at a point of the window. */
+    public Optional<Diagram.Wire> wireAt(double x, double y) {
+        return diagram.wireAt(x / scale - left, y / scale - top, 6 / scale);
+    }
+
+    /** What there is to say of a row: the worst finding on it, or its figures. */
+    public String reason(String id, String otherwise) {
+        return desk.review()
+                .map(review -> review.findings().stream()
+                        .filter(finding ->
+                                Rows.fold(finding.place().row()).equals(Rows.fold(id)))
+                        .map(Finding::text)
+                        .findFirst()
+                        .orElse(otherwise))
+                .orElse(otherwise);
+    }
+
+    /** The card beside the chosen one in a direction: −1 or 1 across columns, −1 or 1 down. */
+    public Optional<Diagram.Card> beside(int across, int down) {
+        Optional<Diagram.Card> now = card(chosen);
+        if (now.isEmpty()) {
+            return diagram.cards().stream().findFirst();
+        }
+        Diagram.Card from = now.get();
+        return diagram.cards().stream()
+                .filter(card -> across != 0
+                        ? Math.signum(card.x() - from.x()) == across
+                        : card.x() == from.x() && Math.signum(card.y() - from.y()) == down)
+                .min((a, b) -> Double.compare(distance(a, from), distance(b, from)));
+    }
+
+    private static double distance(Diagram.Card card, Diagram.Card from) {
+        return Math.hypot(card.x() - from.x(), card.y() + card.height() / 2 - from.y() - from.height() / 2);
+    }
+}
