@@ -27,16 +27,16 @@ import java.util.Set;
  * parent stands in the middle of what it feeds. No two branches share a stretch of a column, so no lines cross.
  */
 final class Arrangement {
-    private static final double CARD = 150;
+    private static final double CARD = 140;
     private static final double TALL = 46;
     private static final double SMALL = 34;
-    private static final double GAP = 120;
-    private static final double BETWEEN = 10;
+    private static final double GAP = 96;
+    private static final double BETWEEN = 8;
     private static final double EDGE = 16;
     /** Where the lines of a node part, from its right edge. */
-    private static final double PART = 26;
+    private static final double PART = 16;
 
-    private static final int LETTERS = 22;
+    private static final int LETTERS = 18;
     private static final double THINNEST = 1;
     /** Points of width an ampere adds. */
     private static final double AN_AMPERE = 3.5;

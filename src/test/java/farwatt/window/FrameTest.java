@@ -221,10 +221,11 @@ class FrameTest {
             Clipboard.getSystemClipboard().setContent(content);
             return true;
         });
-        go(Table.VALUES, plan().rows(Table.VALUES).at(0).id(), "note");
+        go(Table.DEVICES, plan().rows(Table.DEVICES).at(0).id(), "ingress");
         run.robot.push(KeyCode.SHORTCUT, KeyCode.V);
         run.settle();
-        assertEquals("new\nnote", plan().rows(Table.VALUES).at(0).text("note"));
+        assertEquals("new\nnote", plan().rows(Table.DEVICES).at(0).text("ingress"));
+        assertEquals("c", plan().rows(Table.DEVICES).at(2).text("hottest_rated"));
         run.robot.push(KeyCode.SHORTCUT, KeyCode.Z);
         run.settle();
         assertEquals(before, plan());
