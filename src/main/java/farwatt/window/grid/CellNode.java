@@ -72,9 +72,8 @@ final class CellNode extends Label {
         pseudoClassStateChanged(DIFFERS, face.base().isPresent());
         pseudoClassStateChanged(FAILS, worst.filter(Level.FAIL::equals).isPresent());
         pseudoClassStateChanged(WARNS, worst.filter(Level.WARN::equals).isPresent());
-        boolean marked = fault
-                || worst.filter(l -> l != Level.NOTE).isPresent()
-                || face.origin() == Face.Origin.EXPRESSION;
+        boolean marked =
+                fault || worst.filter(l -> l != Level.NOTE).isPresent() || face.origin() == Face.Origin.EXPRESSION;
         setGraphic(marked ? mark : null);
     }
 

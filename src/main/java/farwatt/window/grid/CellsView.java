@@ -190,8 +190,7 @@ final class CellsView extends Region {
         int column = model.range().column();
         upright.setValue(into(upright.getValue(), row * rowHeight, (row + 1) * rowHeight, high, upright.getMax()));
         if (column >= model.columnSet().held()) {
-            level.setValue(
-                    into(level.getValue(), x[column] - held, x[column + 1] - held, wide - held, level.getMax()));
+            level.setValue(into(level.getValue(), x[column] - held, x[column + 1] - held, wide - held, level.getMax()));
         }
     }
 

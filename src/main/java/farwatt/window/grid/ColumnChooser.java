@@ -20,8 +20,7 @@ final class ColumnChooser extends VBox {
                 Messages.text(GridCode.COLUMNS_TITLE, parts.model().table().key()));
         title.getStyleClass().add("title");
         for (Column column : parts.model().columnSet().all()) {
-            CheckBox box = new CheckBox(
-                    column.unit().isEmpty() ? column.key() : column.key() + " · " + column.unit());
+            CheckBox box = new CheckBox(column.unit().isEmpty() ? column.key() : column.key() + " · " + column.unit());
             box.setSelected(parts.model().columnSet().isSeen(column.key()));
             box.setTooltip(new Tooltip(Spoken.about(column)));
             box.setOnAction(event -> {

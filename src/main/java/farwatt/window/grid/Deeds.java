@@ -103,7 +103,10 @@ final class Deeds {
     /** A menu of all that can be done here. */
     ContextMenu menu() {
         ContextMenu menu = new ContextMenu();
-        boolean own = parts.columns().current().filter(c -> parts.columns().ownPlace(c) >= 0).isPresent();
+        boolean own = parts.columns()
+                .current()
+                .filter(c -> parts.columns().ownPlace(c) >= 0)
+                .isPresent();
         for (Deed deed : Deed.values()) {
             boolean ownOnly = deed == Deed.OWN_CHANGE || deed == Deed.OWN_REMOVE;
             boolean rowsOnly = deed == Deed.INSERT || deed == Deed.DUPLICATE || deed == Deed.REMOVE;

@@ -64,8 +64,8 @@ public final class GridView extends BorderPane {
             cells.restore();
         }
         cells.refresh();
-        cells.nothing(Messages.text(
-                GridCode.NO_ROWS, table.key(), Deed.INSERT.key().getDisplayText()));
+        cells.nothing(
+                Messages.text(GridCode.NO_ROWS, table.key(), Deed.INSERT.key().getDisplayText()));
         if (!range.equals(model.range())) {
             range = model.range();
             cells.reveal();

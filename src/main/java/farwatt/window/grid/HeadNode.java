@@ -46,7 +46,10 @@ final class HeadNode extends Region {
             column = Optional.of(now);
             name.setText(now.key());
             unit.setText(now.unit());
-            getStyleClass().setAll("fw-head", "fw-" + now.tint().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            getStyleClass()
+                    .setAll(
+                            "fw-head",
+                            "fw-" + now.tint().name().toLowerCase(Locale.ROOT).replace('_', '-'));
             about.setText(Spoken.about(now));
         }
         Optional<RowOrder.Way> way =

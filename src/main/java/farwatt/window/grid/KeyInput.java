@@ -137,7 +137,10 @@ final class KeyInput {
     private void typed(KeyEvent event) {
         String text = event.getCharacter();
         boolean plain = !event.isShortcutDown() && !event.isMetaDown() && (!event.isAltDown() || event.isControlDown());
-        if (plain && !text.isBlank() && !Character.isISOControl(text.charAt(0)) && !KeyEvent.CHAR_UNDEFINED.equals(text)) {
+        if (plain
+                && !text.isBlank()
+                && !Character.isISOControl(text.charAt(0))
+                && !KeyEvent.CHAR_UNDEFINED.equals(text)) {
             editing.open(Editing.From.A_KEY, text);
             event.consume();
         }
@@ -202,7 +205,9 @@ final class KeyInput {
 
     /** The next row in the same column. */
     private void down(int step) {
-        model.pick(within(model.range().row() + step, model.rowCount()), model.range().column());
+        model.pick(
+                within(model.range().row() + step, model.rowCount()),
+                model.range().column());
     }
 
     private void leave(boolean accept, Runnable then) {

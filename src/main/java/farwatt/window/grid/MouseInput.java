@@ -68,7 +68,8 @@ final class MouseInput {
     private void cell(MouseEvent event) {
         int row = cells.rowAt(event.getY());
         int column = cells.columnAt(event.getX());
-        boolean inside = event.getButton() == MouseButton.SECONDARY && model.range().contains(row, column);
+        boolean inside =
+                event.getButton() == MouseButton.SECONDARY && model.range().contains(row, column);
         if (event.isShiftDown()) {
             model.pickTo(row, column);
         } else if (!inside) {
@@ -93,7 +94,8 @@ final class MouseInput {
             return;
         }
         int column = cells.columnAt(event.getX());
-        if (event.getButton() == MouseButton.PRIMARY && headAt(event).filter(h -> onSort(h, event)).isPresent()) {
+        if (event.getButton() == MouseButton.PRIMARY
+                && headAt(event).filter(h -> onSort(h, event)).isPresent()) {
             parts.columns().sort(model.columns().get(column));
         } else if (event.isShiftDown()) {
             model.range(new Range(model.rowCount() - 1, column, 0, model.range().fromColumn()));
@@ -111,7 +113,8 @@ final class MouseInput {
     }
 
     private static boolean onSort(HeadNode head, MouseEvent event) {
-        return head.isOnSort(head.sceneToLocal(event.getSceneX(), event.getSceneY()).getX());
+        return head.isOnSort(
+                head.sceneToLocal(event.getSceneX(), event.getSceneY()).getX());
     }
 
     private void dragged(MouseEvent event) {

@@ -99,8 +99,7 @@ final class TableList extends ListView<Table> {
             fails.setManaged(failing > 0);
             pseudoClassStateChanged(FAILS, failing > 0);
             String counted = Messages.text(GridCode.TABLE_COUNT, table.key(), rows);
-            setAccessibleText(
-                    failing == 0 ? counted : counted + ", " + Messages.text(GridCode.TABLE_FAILS, failing));
+            setAccessibleText(failing == 0 ? counted : counted + ", " + Messages.text(GridCode.TABLE_FAILS, failing));
             setGraphic(line);
         }
     }

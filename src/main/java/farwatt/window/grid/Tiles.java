@@ -124,8 +124,7 @@ final class Tiles extends Region {
         cursor.setVisible(!model.isEmpty() && here);
         if (cursor.isVisible()) {
             double x = ground.x()[range.column()];
-            cursor.resizeRelocate(
-                    x, ground.y(range.row()), ground.x()[range.column() + 1] - x, ground.rowHeight());
+            cursor.resizeRelocate(x, ground.y(range.row()), ground.x()[range.column() + 1] - x, ground.rowHeight());
         }
     }
 
