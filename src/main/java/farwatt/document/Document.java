@@ -105,7 +105,10 @@ public final class Document {
     public void markSaved(Mark mark) {
         checkThread();
         boolean there = mark.position <= steps.size()
-                && (mark.position == 0 || mark.last.filter(step -> step == steps.get(mark.position - 1)).isPresent());
+                && (mark.position == 0
+                        || mark.last
+                                .filter(step -> step == steps.get(mark.position - 1))
+                                .isPresent());
         saved = there ? mark.position : NOWHERE;
     }
 

@@ -20,7 +20,7 @@ import farwatt.report.Notice;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +37,7 @@ public final class Calculation {
     private Corner looked = Corner.MOST;
     private final Map<Corner, double[][]> kept = new EnumMap<>(Corner.class);
     /** What the cells that name rows show, kept from still to still. */
-    private final Map<Col, Value[]> rowWords = new IdentityHashMap<>();
+    private final Map<Col, Value[]> rowWords = new HashMap<>();
 
     private Calculation(Plan plan) {
         model = build(plan);

@@ -110,7 +110,9 @@ final class Faults {
     /** The kind of the fault that a NaN stands for. */
     Fault.Kind kind(double value) {
         long payload = Double.doubleToRawLongBits(value) & PAYLOAD;
-        return isLack(payload) ? lack(payload).kind : known.get(number(payload, known.size())).kind();
+        return isLack(payload)
+                ? lack(payload).kind
+                : known.get(number(payload, known.size())).kind();
     }
 
     private static boolean isLack(long payload) {

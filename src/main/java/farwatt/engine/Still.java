@@ -27,12 +27,22 @@ public final class Still {
     private final Faults.Frozen faults;
     private final List<String> texts;
 
-    /**
-     * One column.
-     *
-     * @param ready values that do not follow from a number alone; null where all do
-     */
-    private record Part(Name name, Type type, Unit unit, double[] inside, Value @Nullable [] ready) {}
+    /** One column; {@code ready} has values that do not follow from a number alone, and is null where all do. */
+    private static final class Part {
+        final Name name;
+        final Type type;
+        final Unit unit;
+        final double[] inside;
+        final Value @Nullable [] ready;
+
+        Part(Name name, Type type, Unit unit, double[] inside, Value @Nullable [] ready) {
+            this.name = name;
+            this.type = type;
+            this.unit = unit;
+            this.inside = inside;
+            this.ready = ready;
+        }
+    }
 
     private Still(
             Plan plan,

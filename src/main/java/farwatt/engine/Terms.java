@@ -1,5 +1,6 @@
 package farwatt.engine;
 
+import farwatt.catalogue.Catalogue;
 import farwatt.catalogue.CellReader;
 import farwatt.catalogue.Kind;
 import farwatt.catalogue.Name;
@@ -54,7 +55,7 @@ public final class Terms {
 
     /** True where another plan has the same names, so that these terms hold for it too. */
     public boolean cover(Plan other) {
-        if (other == plan) {
+        if (other.equals(plan)) {
             return true;
         }
         for (Table table : Table.values()) {
@@ -67,9 +68,6 @@ public final class Terms {
     }
 
     private static boolean sameIds(Rows one, Rows other) {
-        if (one == other) {
-            return true;
-        }
         boolean same = one.size() == other.size();
         for (int i = 0; same && i < one.size(); i++) {
             same = one.at(i).id().equals(other.at(i).id());
@@ -163,7 +161,7 @@ public final class Terms {
 
     private Optional<Name> name(Table table, String id, String name) {
         if (table == Table.PRACTICE && name.equals("is")) {
-            return farwatt.catalogue.Catalogue.find(table, id);
+            return Catalogue.find(table, id);
         }
         return model.columns.find(table, name).map(col -> col.name);
     }
@@ -176,9 +174,14 @@ public final class Terms {
             return Optional.empty();
         }
         String unit = column.text("unit");
-        Wanted wanted = model.units.of(unit).filter(u -> !unit.isEmpty()).map(Wanted::in).orElse(Wanted.ANY);
+        Wanted wanted = model.units
+                .of(unit)
+                .filter(u -> !unit.isEmpty())
+                .map(Wanted::in)
+                .orElse(Wanted.ANY);
         Place place = new Place(Table.COLUMNS.key(), column.id(), "is");
-        return model.compiler
+        return model
+                .compiler
                 .compile(text, of.get().isSite() ? RowKinds.of(of.get()) : "", wanted, Stage.DERIVED, place)
                 .notices()
                 .stream()

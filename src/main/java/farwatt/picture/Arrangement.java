@@ -93,8 +93,7 @@ final class Arrangement {
 
     private void take(Finding finding) {
         if (finding.level() != Level.NOTE) {
-            levels.merge(
-                    Rows.fold(finding.place().row()), finding.level(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
+            levels.merge(Rows.fold(finding.place().row()), finding.level(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
         }
     }
 
@@ -108,8 +107,9 @@ final class Arrangement {
                 from.below.add(new Link(i, to));
             }
         }
-        nodes.values().forEach(spot -> spot.below.sort((a, b) ->
-                NaturalOrder.IDS.compare(a.to().row.id(), b.to().row.id())));
+        nodes.values()
+                .forEach(spot -> spot.below.sort((a, b) ->
+                        NaturalOrder.IDS.compare(a.to().row.id(), b.to().row.id())));
     }
 
     Diagram diagram() {
@@ -187,51 +187,37 @@ final class Arrangement {
     private void draw(Spot spot) {
         String id = spot.row.id();
         boolean node = spot.table != Table.DEVICES;
-        Diagram.Shape shape = spot.table == Table.SOURCES
-                ? Diagram.Shape.SOURCE
-                : node ? Diagram.Shape.SWITCH : Diagram.Shape.DEVICE;
+        Diagram.Shape shape =
+                spot.table == Table.SOURCES ? Diagram.Shape.SOURCE : node ? Diagram.Shape.SWITCH : Diagram.Shape.DEVICE;
         double reserve = node ? figure(spot.table, spot.place, "reserve_share") : Double.NaN;
         Optional<Level> level = Optional.ofNullable(levels.get(Rows.fold(id)));
         cards.add(new Diagram.Card(
-                spot.table,
-                id,
-                shape,
-                x(spot),
-                spot.y,
-                CARD,
-                spot.height(),
-                cut(id),
-                figures(spot),
-                reserve,
-                level));
+                spot.table, id, shape, x(spot), spot.y, CARD, spot.height(), cut(id), figures(spot), reserve, level));
         double startX = x(spot) + CARD;
         double startY = spot.y + spot.height() / 2;
         for (Link link : spot.below) {
             Spot to = link.to();
             double endY = to.y + to.height() / 2;
-            double[] xs = {startX, startX + PART, startX + PART, x(to)};
-            double[] ys = {startY, startY, endY, endY};
-            wires.add(wire(link.run(), xs, ys));
+            wires.add(wire(link.run(), startX, startY, x(to), endY));
         }
     }
 
-    private Diagram.Wire wire(int run, double[] xs, double[] ys) {
+    private Diagram.Wire wire(int run, double startX, double startY, double endX, double endY) {
         Row row = plan.rows(Table.RUNS).at(run);
         double amps = figure(Table.RUNS, run, "amps");
         double share = figure(Table.RUNS, run, "drop_share");
         double thick = Double.isNaN(amps) ? THINNEST : Math.min(THICKEST, THINNEST + AN_AMPERE * Math.abs(amps));
         String label = text(Table.RUNS, run, "length") + ", " + text(Table.RUNS, run, "gauge");
         Optional<Level> level = Optional.ofNullable(levels.get(Rows.fold(row.id())));
-        return new Diagram.Wire(row.id(), xs, ys, label, thick, loss(share), level);
+        return new Diagram.Wire(
+                row.id(), startX, startY, startX + PART, endX, endY, label, thick, loss(share), level);
     }
 
     private static Diagram.Loss loss(double share) {
         if (Double.isNaN(share)) {
             return Diagram.Loss.UNKNOWN;
         }
-        return share <= SMALL_LOSS
-                ? Diagram.Loss.SMALL
-                : share <= SOME_LOSS ? Diagram.Loss.SOME : Diagram.Loss.LARGE;
+        return share <= SMALL_LOSS ? Diagram.Loss.SMALL : share <= SOME_LOSS ? Diagram.Loss.SOME : Diagram.Loss.LARGE;
     }
 
     private String figures(Spot spot) {

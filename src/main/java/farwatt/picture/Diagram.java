@@ -72,25 +72,38 @@ public record Diagram(double width, double height, List<Card> cards, List<Wire> 
     /**
      * A run: from a card's right edge to another's left one, in right angles.
      *
-     * @param xs places across, one a corner of the line
-     * @param ys places down, as many
+     * @param startX right edge of the card it leaves
+     * @param startY middle of that card
+     * @param partX where it turns
+     * @param endX left edge of the card it feeds
+     * @param endY middle of that card
      * @param label length and gauge
      * @param thick width of the line, by amps
      */
     public record Wire(
-            String id, double[] xs, double[] ys, String label, double thick, Loss loss, Optional<Level> level) {
-        /** True where a point is on the line or nearly so. */
+            String id,
+            double startX,
+            double startY,
+            double partX,
+            double endX,
+            double endY,
+            String label,
+            double thick,
+            Loss loss,
+            Optional<Level> level) {
+        /** Places across of its four corners. */
+        public double[] xs() {
+            return new double[] {startX, partX, partX, endX};
+        }
+
+        /** Places down of its four corners. */
+        public double[] ys() {
+            return new double[] {startY, startY, endY, endY};
+        }
+
+        /** True where a point is on the stretch that no other run shares, or nearly so. */
         public boolean near(double px, double py, double within) {
-            for (int i = 1; i < xs.length; i++) {
-                double left = Math.min(xs[i - 1], xs[i]) - within;
-                double right = Math.max(xs[i - 1], xs[i]) + within;
-                double top = Math.min(ys[i - 1], ys[i]) - within;
-                double bottom = Math.max(ys[i - 1], ys[i]) + within;
-                if (px >= left && px <= right && py >= top && py <= bottom) {
-                    return true;
-                }
-            }
-            return false;
+            return px >= partX - within && px <= endX + within && Math.abs(py - endY) <= within;
         }
     }
 
@@ -104,22 +117,8 @@ public record Diagram(double width, double height, List<Card> cards, List<Wire> 
         return cards.stream().filter(card -> card.holds(x, y)).findFirst();
     }
 
-    /** The run at a point; of several the one whose last stretch, which is its own, is there. */
+    /** The run at a point. */
     public Optional<Wire> wireAt(double x, double y, double within) {
-        return wires.stream()
-                .filter(wire -> new Wire(
-                                wire.id,
-                                tail(wire.xs),
-                                tail(wire.ys),
-                                wire.label,
-                                wire.thick,
-                                wire.loss,
-                                wire.level)
-                        .near(x, y, within))
-                .findFirst();
-    }
-
-    private static double[] tail(double[] all) {
-        return java.util.Arrays.copyOfRange(all, all.length - 2, all.length);
+        return wires.stream().filter(wire -> wire.near(x, y, within)).findFirst();
     }
 }

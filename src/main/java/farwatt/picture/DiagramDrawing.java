@@ -23,12 +23,11 @@ public final class DiagramDrawing {
     /** Draws a run: the more amps the wider, the more volts lost the more broken. */
     public static void wire(Diagram.Wire wire, Pen pen) {
         pen.line(wire.xs(), wire.ys(), wire.thick(), dashes(wire), ink(wire.level(), Pen.Ink.INK));
-        int last = wire.xs().length - 1;
         String mark = wire.level().map(level -> word(level) + " ").orElse("");
-        double y = wire.ys()[last] - wire.thick() / 2 - 3;
+        double y = wire.endY() - wire.thick() / 2 - 3;
         pen.text(
                 mark + wire.label(),
-                wire.xs()[last - 1] + 6,
+                wire.partX() + 6,
                 y,
                 LABEL,
                 Pen.Weight.PLAIN,

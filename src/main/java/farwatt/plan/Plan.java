@@ -133,11 +133,12 @@ public final class Plan {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Plan o
-                && Arrays.equals(tables, o.tables)
-                && scenarios.equals(o.scenarios)
-                && rest.equals(o.rest)
-                && version == o.version;
+        return other == this
+                || (other instanceof Plan o
+                        && Arrays.equals(tables, o.tables)
+                        && scenarios.equals(o.scenarios)
+                        && rest.equals(o.rest)
+                        && version == o.version);
     }
 
     @Override

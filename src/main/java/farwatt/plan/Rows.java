@@ -111,7 +111,7 @@ public final class Rows implements Iterable<Row> {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Rows o && Arrays.equals(rows, o.rows);
+        return other == this || (other instanceof Rows o && Arrays.equals(rows, o.rows));
     }
 
     @Override

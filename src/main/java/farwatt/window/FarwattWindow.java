@@ -39,9 +39,9 @@ public final class FarwattWindow extends Application {
     public void start(Stage stage) throws Exception {
         Remembered remembered = new Remembered(folder().resolve("remembered.properties"));
         Plan first = WindowStart.demo();
-        Frame.Threads on =
-                new Frame.Threads(threads.get(0), threads.get(1), threads.get(2), Platform::runLater);
-        char sign = DecimalFormatSymbols.getInstance(Locale.getDefault(Locale.Category.FORMAT)).getDecimalSeparator();
+        Frame.Threads on = new Frame.Threads(threads.get(0), threads.get(1), threads.get(2), Platform::runLater);
+        char sign = DecimalFormatSymbols.getInstance(Locale.getDefault(Locale.Category.FORMAT))
+                .getDecimalSeparator();
         Decimal decimal = sign == ',' ? Decimal.COMMA : Decimal.POINT;
         String owner = System.getProperty("user.name", "someone");
         Frame frame = FrameStart.on(stage, on, remembered, decimal, owner, first);
@@ -56,7 +56,8 @@ public final class FarwattWindow extends Application {
             frame.closing(Platform::exit);
         });
         stage.show();
-        Timeline flush = new Timeline(new KeyFrame(Duration.seconds(1), e -> frame.file().flush()));
+        Timeline flush =
+                new Timeline(new KeyFrame(Duration.seconds(1), e -> frame.file().flush()));
         flush.setCycleCount(Timeline.INDEFINITE);
         flush.play();
         stage.focusedProperty().addListener((o, was, is) -> {

@@ -17,7 +17,8 @@ public final class WindowStart {
     /** True for a call without a verb: nothing at all, or a plan file alone. */
     public static boolean isMeant(String[] arguments) {
         return arguments.length == 0
-                || (arguments.length == 1 && arguments[0].toLowerCase(Locale.ROOT).endsWith(".farwatt.json"));
+                || (arguments.length == 1
+                        && arguments[0].toLowerCase(Locale.ROOT).endsWith(".farwatt.json"));
     }
 
     /** True where a window can be shown. */

@@ -65,7 +65,8 @@ class FrameTest {
     }
 
     private String verdict() {
-        return WindowRun.on(() -> run.frame.desk().review().orElseThrow().verdict().text());
+        return WindowRun.on(
+                () -> run.frame.desk().review().orElseThrow().verdict().text());
     }
 
     @Test
@@ -155,7 +156,14 @@ class FrameTest {
         WindowRun.until("saved", () -> run.frame.file().path().isPresent());
         run.settle();
         assertTrue(WindowRun.on(() -> run.frame.desk().document().isSaved()));
-        assertEquals("90 m", PlanReader.read(file).plan().rows(Table.RUNS).row("trunk").orElseThrow().text("length"));
+        assertEquals(
+                "90 m",
+                PlanReader.read(file)
+                        .plan()
+                        .rows(Table.RUNS)
+                        .row("trunk")
+                        .orElseThrow()
+                        .text("length"));
         run.robot.push(KeyCode.SHORTCUT, KeyCode.Z);
         run.settle();
         assertFalse(WindowRun.on(() -> run.frame.desk().document().isSaved()));
@@ -238,11 +246,13 @@ class FrameTest {
         run.robot.clickOn("Plan");
         run.robot.clickOn("Take in a list…");
         WindowRun.until("read", () -> !run.robot.lookup("Take in").queryAll().isEmpty());
-        WindowRun.until("understood", () -> run.robot
-                .lookup((javafx.scene.Node node) -> node instanceof javafx.scene.control.Label label
-                        && label.getText().startsWith("orchard-devices.csv:"))
-                .tryQuery()
-                .isPresent());
+        WindowRun.until(
+                "understood",
+                () -> run.robot
+                        .lookup((javafx.scene.Node node) -> node instanceof javafx.scene.control.Label label
+                                && label.getText().startsWith("orchard-devices.csv:"))
+                        .tryQuery()
+                        .isPresent());
         run.picture("list");
         javafx.scene.control.Button leave = run.robot
                 .lookup((javafx.scene.Node node) -> node instanceof javafx.scene.control.Button button

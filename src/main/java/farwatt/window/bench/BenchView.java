@@ -50,7 +50,8 @@ public final class BenchView extends BorderPane {
         lies = word;
         setCenter(things.get(word));
         words.getChildren()
-                .forEach(node -> ((ToggleButton) node).setSelected(((ToggleButton) node).getText().equals(word)));
+                .forEach(node -> ((ToggleButton) node)
+                        .setSelected(((ToggleButton) node).getText().equals(word)));
         if (!wasOpen) {
             folding.run();
         }

@@ -54,7 +54,8 @@ public final class CompareView extends BorderPane {
 
     private void refresh() {
         List<String> ids = model.scenarios();
-        List<Object> shown = choices.getChildren().stream().map(node -> node.getUserData()).toList();
+        List<Object> shown =
+                choices.getChildren().stream().map(node -> node.getUserData()).toList();
         if (shown.equals(ids)) {
             return;
         }
@@ -87,7 +88,8 @@ public final class CompareView extends BorderPane {
     private void show(SideBySide result) {
         table.getColumns().clear();
         TableColumn<SideBySide.Row, String> names = new TableColumn<>("measure");
-        names.setCellValueFactory(row -> new ReadOnlyStringWrapper(row.getValue().name()));
+        names.setCellValueFactory(
+                row -> new ReadOnlyStringWrapper(row.getValue().name()));
         table.getColumns().add(names);
         for (int k = 0; k < result.columns().size(); k++) {
             SideBySide.Column column = result.columns().get(k);
@@ -95,8 +97,8 @@ public final class CompareView extends BorderPane {
             TableColumn<SideBySide.Row, String> values = new TableColumn<>(called(column.id()));
             values.setGraphic(mark.node());
             int at = k;
-            values.setCellValueFactory(row -> new ReadOnlyStringWrapper(row.getValue().text(at)
-                    + (row.getValue().differs(at) ? "  ≠" : "")));
+            values.setCellValueFactory(row -> new ReadOnlyStringWrapper(
+                    row.getValue().text(at) + (row.getValue().differs(at) ? "  ≠" : "")));
             values.setPrefWidth(180);
             table.getColumns().add(values);
         }

@@ -201,8 +201,7 @@ public final class Desk {
     public void removeScenario(String id) throws Refusal {
         for (Scenario each : base().scenarios()) {
             if (Rows.fold(each.on()).equals(Rows.fold(id))) {
-                throw new Refusal(
-                        Notice.of(Level.FAIL, WindowCode.SCENARIO_STOOD_ON, Place.NONE, id, each.id()));
+                throw new Refusal(Notice.of(Level.FAIL, WindowCode.SCENARIO_STOOD_ON, Place.NONE, id, each.id()));
             }
         }
         String next = scenario.equals(id) ? "" : scenario;
@@ -215,13 +214,11 @@ public final class Desk {
 
     /** Gives a scenario another name, or another to stand on. */
     public void changeScenario(String id, String name, String on) throws Refusal {
-        boolean taken = !Rows.fold(id).equals(Rows.fold(name)) && base().scenario(name).isPresent();
+        boolean taken =
+                !Rows.fold(id).equals(Rows.fold(name)) && base().scenario(name).isPresent();
         if (name.isBlank() || taken) {
             throw new Refusal(Notice.of(
-                    Level.FAIL,
-                    taken ? WindowCode.SCENARIO_TAKEN : WindowCode.SCENARIO_UNNAMED,
-                    Place.NONE,
-                    name));
+                    Level.FAIL, taken ? WindowCode.SCENARIO_TAKEN : WindowCode.SCENARIO_UNNAMED, Place.NONE, name));
         }
         List<Scenario> all = new ArrayList<>();
         for (Scenario each : base().scenarios()) {

@@ -2,6 +2,7 @@ package farwatt.window.desk;
 
 import farwatt.catalogue.Catalogue;
 import farwatt.catalogue.Kind;
+import farwatt.catalogue.Name;
 import farwatt.catalogue.PlanCells;
 import farwatt.catalogue.Reading;
 import farwatt.engine.Still;
@@ -51,6 +52,9 @@ final class DeskShown implements Shown {
     private final Units units;
     private final PlanCells cells;
     private final UnitsShown unitsShown;
+    private final boolean inScenario;
+    /** Whether a table has the very rows that the values are of. */
+    private final Map<Table, Boolean> sameRows = new EnumMap<>(Table.class);
     private final Map<Table, List<Column>> columns = new EnumMap<>(Table.class);
     private final Map<Place, Notice> notices = new HashMap<>();
     private final Map<Table, Map<String, Level>> verdicts = new EnumMap<>(Table.class);
@@ -60,6 +64,7 @@ final class DeskShown implements Shown {
         this.base = desk.base();
         this.still = desk.still();
         this.unitsShown = unitsShown;
+        this.inScenario = !desk.scenario().isEmpty();
         this.units = new Units(plan.currency());
         this.cells = PlanCells.of(plan);
         desk.review().ifPresent(review -> review.findings().forEach(this::take));
@@ -75,9 +80,9 @@ final class DeskShown implements Shown {
         if (known == null || notice.level().compareTo(known.level()) < 0) {
             notices.put(place, notice);
         }
-        Table.of(place.table()).ifPresent(table -> verdicts
-                .computeIfAbsent(table, t -> new HashMap<>())
-                .merge(Rows.fold(place.row()), notice.level(), (a, b) -> a.compareTo(b) <= 0 ? a : b));
+        Table.of(place.table())
+                .ifPresent(table -> verdicts.computeIfAbsent(table, t -> new HashMap<>())
+                        .merge(Rows.fold(place.row()), notice.level(), (a, b) -> a.compareTo(b) <= 0 ? a : b));
     }
 
     @Override
@@ -111,7 +116,8 @@ final class DeskShown implements Shown {
     }
 
     private String symbol(Column column) {
-        if (column.name().kind() instanceof Kind.Quantity quantity && !column.unit().isEmpty()) {
+        if (column.name().kind() instanceof Kind.Quantity quantity
+                && !column.unit().isEmpty()) {
             return unitsShown.shown(quantity.unit(units), units).symbol();
         }
         return column.unit();
@@ -167,12 +173,16 @@ final class DeskShown implements Shown {
         }
         Unit unit = unitsShown.shown(value.unit(), units);
         boolean own = column.unit().isEmpty() && !(column.name().kind() instanceof Kind.Quantity);
-        return own ? Show.text(value.inside(), unit) : Show.text(value.inside(), unit).split(" ", 2)[0];
+        return own
+                ? Show.text(value.inside(), unit)
+                : Show.text(value.inside(), unit).split(" ", 2)[0];
     }
 
     private Face absent(Table table, Column column, Optional<Value> value, Row row) {
         if (column.tint().isTyped()) {
-            String quiet = column.name().kind() instanceof Kind.RowOf ? "" : column.name().fallback().literal();
+            String quiet = column.name().kind() instanceof Kind.RowOf
+                    ? ""
+                    : column.name().fallback().literal();
             return quiet.isEmpty() ? Face.empty() : Face.text(quiet, Face.Origin.DEFAULT);
         }
         if (value.isEmpty()) {
@@ -180,8 +190,7 @@ final class DeskShown implements Shown {
         }
         Optional<Notice> why = value.get()
                 .fault()
-                .map(fault -> new Notice(
-                        Level.NOTE, "", new Place(table.key(), row.id(), column.key()), fault.text()));
+                .map(fault -> new Notice(Level.NOTE, "", new Place(table.key(), row.id(), column.key()), fault.text()));
         return new Face("–", Face.Origin.FAULT, Double.NaN, why, Optional.empty());
     }
 
@@ -196,7 +205,7 @@ final class DeskShown implements Shown {
             return Optional.empty();
         }
         Rows then = s.plan().rows(table);
-        if (then != plan.rows(table)) {
+        if (!sameRows.computeIfAbsent(table, t -> then.equals(plan.rows(t)))) {
             boolean same = at < then.size() && then.at(at).id().equals(row.id());
             at = same ? at : then.place(row.id());
         }
@@ -204,7 +213,7 @@ final class DeskShown implements Shown {
     }
 
     private static Optional<Value> constant(Still s, String id) {
-        List<farwatt.catalogue.Name> all = Catalogue.of(Table.PRACTICE);
+        List<Name> all = Catalogue.of(Table.PRACTICE);
         for (int i = 0; i < all.size(); i++) {
             if (all.get(i).key().equals(id)) {
                 return s.value(Table.PRACTICE, i, "is");
@@ -216,7 +225,7 @@ final class DeskShown implements Shown {
     private Face with(Face face, Table table, Row row, String key) {
         Optional<Notice> notice = Optional.ofNullable(notices.get(new Place(table.key(), row.id(), key)))
                 .or(face::notice);
-        Optional<String> other = base == plan ? Optional.empty() : other(table, row, key);
+        Optional<String> other = !inScenario ? Optional.empty() : other(table, row, key);
         return notice.isEmpty() && other.isEmpty()
                 ? face
                 : new Face(face.text(), face.origin(), face.figure(), notice, other);

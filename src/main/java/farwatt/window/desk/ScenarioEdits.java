@@ -51,7 +51,7 @@ final class ScenarioEdits {
                 add(base, shown, steps, each);
             }
         } else if (edit instanceof Change.SetCell set) {
-            set(base, shown, steps, set);
+            set(base, steps, set);
         } else if (edit instanceof Change.AddRow row && row.table() != Table.PLAN) {
             steps.add(new Step.Add(row.table().key(), row.row()));
         } else if (edit instanceof Change.DropRow drop && drop.table().isSite()) {
@@ -62,10 +62,12 @@ final class ScenarioEdits {
     }
 
     private static String what(Change edit) {
-        return edit instanceof Change.ReplaceRow replace ? "A new name for " + replace.row().id() : "This edit";
+        return edit instanceof Change.ReplaceRow replace
+                ? "A new name for " + replace.row().id()
+                : "This edit";
     }
 
-    private static void set(Plan base, Plan shown, List<Step> steps, Change.SetCell set) throws Refusal {
+    private static void set(Plan base, List<Step> steps, Change.SetCell set) throws Refusal {
         for (int i = steps.size() - 1; i >= 0; i--) {
             if (steps.get(i) instanceof Step.Add add && isOf(add, set)) {
                 Row row = set.cell()
@@ -75,8 +77,8 @@ final class ScenarioEdits {
                 return;
             }
         }
-        String path = path(set).orElseThrow(
-                () -> new Refusal(Notice.of(Level.FAIL, WindowCode.IN_SCENARIO, Place.NONE, set.name())));
+        String path = path(set)
+                .orElseThrow(() -> new Refusal(Notice.of(Level.FAIL, WindowCode.IN_SCENARIO, Place.NONE, set.name())));
         steps.removeIf(step -> step instanceof Step.Set other && sameCell(other.path(), path));
         Optional<Cell> before = cell(base, set);
         if (!before.equals(set.cell())) {
@@ -114,8 +116,8 @@ final class ScenarioEdits {
 
     /** A row that the scenario itself added just goes, with what the scenario did to it; a node takes its runs along. */
     private static void drop(List<Step> steps, String id, Optional<Row> row) {
-        boolean added = steps.removeIf(
-                step -> step instanceof Step.Add add && Rows.fold(add.row().id()).equals(Rows.fold(id)));
+        boolean added = steps.removeIf(step ->
+                step instanceof Step.Add add && Rows.fold(add.row().id()).equals(Rows.fold(id)));
         steps.removeIf(step -> step instanceof Step.Set set
                 && StepPath.of(set.path())
                         .filter(path -> Rows.fold(path.row()).equals(Rows.fold(id)))
@@ -130,6 +132,7 @@ final class ScenarioEdits {
 
     private static boolean isDropped(List<Step> steps, String id) {
         return steps.stream()
-                .anyMatch(step -> step instanceof Step.Drop drop && Rows.fold(drop.id()).equals(Rows.fold(id)));
+                .anyMatch(step ->
+                        step instanceof Step.Drop drop && Rows.fold(drop.id()).equals(Rows.fold(id)));
     }
 }

@@ -105,10 +105,7 @@ public final class DiagramModel {
         card(chosen).ifPresent(card -> {
             double x = (card.x() + left) * scale;
             double y = (card.y() + top) * scale;
-            boolean seen = x >= 0
-                    && y >= 0
-                    && x + card.width() * scale <= width
-                    && y + card.height() * scale <= height;
+            boolean seen = x >= 0 && y >= 0 && x + card.width() * scale <= width && y + card.height() * scale <= height;
             if (!seen) {
                 left = (width / scale - card.width()) / 2 - card.x();
                 top = (height / scale - card.height()) / 2 - card.y();
@@ -137,8 +134,7 @@ public final class DiagramModel {
     public String reason(String id, String otherwise) {
         return desk.review()
                 .map(review -> review.findings().stream()
-                        .filter(finding ->
-                                Rows.fold(finding.place().row()).equals(Rows.fold(id)))
+                        .filter(finding -> Rows.fold(finding.place().row()).equals(Rows.fold(id)))
                         .map(Finding::text)
                         .findFirst()
                         .orElse(otherwise))

@@ -216,9 +216,8 @@ public final class DiagramView extends BorderPane {
         double top = -model.top();
         double bottom = height / model.scale() - model.top();
         for (Diagram.Wire wire : model.diagram().wires()) {
-            int last = wire.ys().length - 1;
-            double low = Math.max(wire.ys()[0], wire.ys()[last]);
-            double high = Math.min(wire.ys()[0], wire.ys()[last]);
+            double low = Math.max(wire.startY(), wire.endY());
+            double high = Math.min(wire.startY(), wire.endY());
             if (low >= top && high <= bottom) {
                 DiagramDrawing.wire(wire, pen);
             }

@@ -22,7 +22,8 @@ final class Dialogs implements Asking {
 
     @Override
     public Optional<Path> open(String title, List<String> endings) {
-        return Optional.ofNullable(chooser(title, endings).showOpenDialog(owner)).map(File::toPath);
+        return Optional.ofNullable(chooser(title, endings).showOpenDialog(owner))
+                .map(File::toPath);
     }
 
     @Override

@@ -30,8 +30,7 @@ final class Doings implements TopLine.Doings {
 
     @Override
     public void units() {
-        frame.look()
-                .units(frame.sheet().units() == UnitsShown.METRIC ? UnitsShown.IMPERIAL : UnitsShown.METRIC);
+        frame.look().units(frame.sheet().units() == UnitsShown.METRIC ? UnitsShown.IMPERIAL : UnitsShown.METRIC);
     }
 
     @Override

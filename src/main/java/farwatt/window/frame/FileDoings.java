@@ -31,13 +31,7 @@ final class FileDoings {
     private final Runnable changed;
 
     /** @param changed told when another file is the plan's */
-    FileDoings(
-            Desk desk,
-            OpenFile file,
-            Asking asking,
-            Remembered remembered,
-            Consumer<Notice> say,
-            Runnable changed) {
+    FileDoings(Desk desk, OpenFile file, Asking asking, Remembered remembered, Consumer<Notice> say, Runnable changed) {
         this.desk = desk;
         this.file = file;
         this.asking = asking;

@@ -56,7 +56,7 @@ public final class Frame extends BorderPane {
      *
      * @param engine works plans out, one task after another
      * @param disk reads and writes the plan's file, one task after another
-     * @param long work: lists, workbooks, studies
+     * @param work what takes long: lists, workbooks, studies
      * @param home the window's thread
      */
     public record Threads(Executor engine, Executor disk, Executor work, Executor home) {}

@@ -1,12 +1,12 @@
 package farwatt.window.frame;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyCombination.Modifier;
 import javafx.scene.input.KeyEvent;
-import java.util.LinkedHashMap;
-import java.util.Map;
 
 /** Keys that hold everywhere in the window. */
 final class Keys {

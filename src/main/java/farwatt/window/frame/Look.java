@@ -62,7 +62,10 @@ final class Look {
 
     private int size() {
         String kept = remembered.get("size", "100");
-        return SIZES.stream().filter(size -> kept.equals(String.valueOf(size))).findFirst().orElse(100);
+        return SIZES.stream()
+                .filter(size -> kept.equals(String.valueOf(size)))
+                .findFirst()
+                .orElse(100);
     }
 
     /** Puts theme and size on the window. */

@@ -43,8 +43,9 @@ final class Menus {
                         item("Save (Ctrl+S)", files::save),
                         item("Save as… (Ctrl+Shift+S)", files::saveAs),
                         new SeparatorMenuItem(),
-                        item("Take in a list…", () -> asking.open("Take in a list", LISTS)
-                                .ifPresent(path -> {
+                        item(
+                                "Take in a list…",
+                                () -> asking.open("Take in a list", LISTS).ifPresent(path -> {
                                     frame.bench().show("List");
                                     frame.list().open(path);
                                 })),

@@ -33,21 +33,26 @@ final class ScenarioDoings {
     }
 
     void rename(String id) {
-        desk.base().scenario(id).ifPresent(scenario -> asking.text("Scenario", "What is it called?", scenario.id())
-                .ifPresent(name -> tried(() -> desk.changeScenario(scenario.id(), name.strip(), scenario.on()))));
+        desk.base()
+                .scenario(id)
+                .ifPresent(scenario -> asking.text("Scenario", "What is it called?", scenario.id())
+                        .ifPresent(
+                                name -> tried(() -> desk.changeScenario(scenario.id(), name.strip(), scenario.on()))));
     }
 
     void duplicate(String id) {
         desk.base()
                 .scenario(id)
-                .ifPresent(scenario ->
-                        tried(() -> desk.tryOut(free(scenario.id()), scenario.on(), scenario.steps())));
+                .ifPresent(scenario -> tried(() -> desk.tryOut(free(scenario.id()), scenario.on(), scenario.steps())));
     }
 
     void standOn(String id) {
         Optional<Scenario> scenario = desk.base().scenario(id);
         List<String> others = new ArrayList<>(List.of(NONE));
-        desk.base().scenarios().stream().map(Scenario::id).filter(o -> !o.equals(id)).forEach(others::add);
+        desk.base().scenarios().stream()
+                .map(Scenario::id)
+                .filter(o -> !o.equals(id))
+                .forEach(others::add);
         scenario.ifPresent(s -> asking.choose("Scenario", s.id() + " stands on", others)
                 .ifPresent(on -> tried(() -> desk.changeScenario(s.id(), s.id(), on.equals(NONE) ? "" : on))));
     }
@@ -57,7 +62,8 @@ final class ScenarioDoings {
     }
 
     private String free(String id) {
-        List<Row> rows = desk.base().scenarios().stream().map(s -> Row.of(s.id())).toList();
+        List<Row> rows =
+                desk.base().scenarios().stream().map(s -> Row.of(s.id())).toList();
         return Naming.in(Rows.of(rows)).free(id);
     }
 

@@ -145,7 +145,8 @@ public final class ListView extends BorderPane {
 
             @Override
             public Meaning fromString(String word) {
-                return Meaning.of(word.toLowerCase(Locale.ROOT).replace(' ', '_')).orElse(Meaning.OWN);
+                return Meaning.of(word.toLowerCase(Locale.ROOT).replace(' ', '_'))
+                        .orElse(Meaning.OWN);
             }
         });
         choice.setValue(column.meaning());
@@ -177,15 +178,14 @@ public final class ListView extends BorderPane {
                     plain(heading, 130, line -> line.original().getOrDefault(heading, ""));
             column.setCellFactory(TextFieldTableCell.forTableColumn());
             column.setEditable(true);
-            column.setOnEditCommit(e ->
-                    model.mend(e.getRowValue().place(), heading, e.getNewValue(), this::read));
+            column.setOnEditCommit(e -> model.mend(e.getRowValue().place(), heading, e.getNewValue(), this::read));
             columns.add(column);
         }
         rows.getColumns().setAll(columns);
         rows.getItems()
                 .setAll(outcome.report().stream()
-                        .sorted((a, b) -> Boolean.compare(
-                                b.state() == RowState.HELD_BACK, a.state() == RowState.HELD_BACK))
+                        .sorted((a, b) ->
+                                Boolean.compare(b.state() == RowState.HELD_BACK, a.state() == RowState.HELD_BACK))
                         .toList());
     }
 
@@ -212,7 +212,8 @@ public final class ListView extends BorderPane {
             Taken result = model.take(policy);
             result.notices().forEach(say);
             result.questions()
-                    .forEach(question -> say.accept(new Notice(Level.WARN, question.key(), Place.NONE, question.text())));
+                    .forEach(question ->
+                            say.accept(new Notice(Level.WARN, question.key(), Place.NONE, question.text())));
             say.accept(Notice.of(
                     Level.NOTE,
                     WindowCode.TAKEN_IN,

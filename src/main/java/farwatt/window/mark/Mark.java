@@ -9,8 +9,10 @@ import javafx.scene.shape.SVGPath;
 /** A shape and a word for how things stand. Every state has a shape of its own. */
 public enum Mark {
     GOOD("Holds", "fw-good", "M1 7 L3 5 L6 8 L12 1 L14 3 L6 12 Z"),
-    FAIL("Fails", "fw-fail", "M0 0 H13 V13 H0 Z M3 4 L5.5 6.5 L3 9 L4 10 L6.5 7.5 L9 10 L10 9 L7.5 6.5 L10 4 L9 3 "
-            + "L6.5 5.5 L4 3 Z"),
+    FAIL(
+            "Fails",
+            "fw-fail",
+            "M0 0 H13 V13 H0 Z M3 4 L5.5 6.5 L3 9 L4 10 L6.5 7.5 L9 10 L10 9 L7.5 6.5 L10 4 L9 3 " + "L6.5 5.5 L4 3 Z"),
     WARN("Mind", "fw-warn", "M7 0 L14 13 H0 Z"),
     NOTE("Note", "fw-note", "M3 6 A4 4 0 1 0 11 6 A4 4 0 1 0 3 6 Z"),
     BUSY("Working", "fw-note", "M0 5 H3 V8 H0 Z M5 5 H8 V8 H5 Z M10 5 H13 V8 H10 Z");

@@ -55,8 +55,7 @@ public final class OpenFile {
      * @param unnamedJournal where unsaved changes of a plan without a file are kept
      * @param owner what others are told who open the same plan
      */
-    public OpenFile(
-            Desk desk, Executor disk, Executor home, Consumer<Notice> say, Path unnamedJournal, String owner) {
+    public OpenFile(Desk desk, Executor disk, Executor home, Consumer<Notice> say, Path unnamedJournal, String owner) {
         this.desk = desk;
         this.disk = disk;
         this.home = home;
@@ -142,8 +141,7 @@ public final class OpenFile {
                 found = Optional.empty();
                 journal = JournalFile.start(file, on);
             }
-            found.filter(some -> !some.changes().isEmpty())
-                    .ifPresent(some -> home.execute(() -> takeOver(some)));
+            found.filter(some -> !some.changes().isEmpty()).ifPresent(some -> home.execute(() -> takeOver(some)));
         });
     }
 
@@ -217,8 +215,8 @@ public final class OpenFile {
                 boolean same = !Files.exists(file)
                         || Fingerprint.of(Files.readAllBytes(file)).equals(known);
                 if (!same) {
-                    home.execute(() -> changed.accept(Notice.of(
-                            Level.WARN, WindowCode.CHANGED_UNDERNEATH, Place.NONE, file.getFileName())));
+                    home.execute(() -> changed.accept(
+                            Notice.of(Level.WARN, WindowCode.CHANGED_UNDERNEATH, Place.NONE, file.getFileName())));
                 }
             } catch (IOException e) {
                 // it will be said when it is saved
@@ -234,16 +232,13 @@ public final class OpenFile {
      */
     public void save(Path file, Underneath underneath, Consumer<Notice> answer) {
         boolean own = file.equals(path);
-        Plan plan = desk.base().version() > Plan.VERSION && !own
-                ? desk.base().withVersion(Plan.VERSION)
-                : desk.base();
+        Plan plan = desk.base().version() > Plan.VERSION && !own ? desk.base().withVersion(Plan.VERSION) : desk.base();
         Fingerprint opened = own ? fingerprint : Fingerprint.NONE;
         var mark = desk.document().mark();
         disk.execute(() -> {
             try {
                 Fingerprint next = own && journal != null
-                        ? new SafeSave()
-                                .save(plan, file, PlanWording.canonicalFor(plan), opened, underneath, journal)
+                        ? new SafeSave().save(plan, file, PlanWording.canonicalFor(plan), opened, underneath, journal)
                         : elsewhere(plan, file, opened, underneath);
                 home.execute(() -> {
                     desk.document().markSaved(mark);

@@ -68,7 +68,7 @@ public final class Remembered {
                     all.add(Path.of(text));
                 }
             } catch (InvalidPathException e) {
-                continue;
+                kept.remove("recent." + i);
             }
         }
         return all;

@@ -76,8 +76,8 @@ public final class WhyView extends SplitPane {
         Finding finding = findings.getSelectionModel().getSelectedItem();
         if (finding != null) {
             Table.of(finding.place().table())
-                    .ifPresent(table ->
-                            pointer.to(table, finding.place().row(), finding.place().name()));
+                    .ifPresent(table -> pointer.to(
+                            table, finding.place().row(), finding.place().name()));
         }
     }
 
