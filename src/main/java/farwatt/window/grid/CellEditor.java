@@ -63,16 +63,19 @@ final class CellEditor extends Region {
         if (!open) {
             return;
         }
+        // a field that gets the keyboard chooses all of its text, which is not what the person did
         following = true;
-        if (!field.getText().equals(editing.text())) {
+        boolean other = !field.getText().equals(editing.text());
+        if (other) {
             field.setText(editing.text());
+        }
+        if (opened) {
+            field.requestFocus();
+        }
+        if (other || opened) {
             field.positionCaret(editing.caret());
         }
         following = false;
-        if (opened) {
-            field.requestFocus();
-            field.positionCaret(editing.caret());
-        }
         Optional<Notice> said = editing.notice();
         notice.setText(said.map(Notice::text).orElse(""));
         notice.setVisible(said.isPresent());
@@ -114,6 +117,10 @@ final class CellEditor extends Region {
         return line;
     }
 
+    private static double widthOf(Region part) {
+        return part.isVisible() ? Math.ceil(part.prefWidth(-1)) + 1 : 0;
+    }
+
     @Override
     protected void layoutChildren() {
         int row = editing.row();
@@ -126,7 +133,8 @@ final class CellEditor extends Region {
         double x = Math.max(0, Math.min(cell.getMinX(), getWidth() - wide));
         double y = Math.max(0, Math.min(cell.getMinY(), getHeight() - cell.getHeight()));
         field.resizeRelocate(x, y, wide, cell.getHeight());
-        double noticeWide = Math.min(getWidth(), Math.max(wide, NOTICE_WIDTH));
+        double asked = Math.max(widthOf(notice), widthOf(offers));
+        double noticeWide = Math.min(getWidth(), Math.max(wide, Math.min(asked, NOTICE_WIDTH)));
         double noticeHigh = notice.isVisible() ? notice.prefHeight(noticeWide) : 0;
         double offersHigh = offers.isVisible() ? offers.prefHeight(-1) : 0;
         double below = y + cell.getHeight();

@@ -64,17 +64,22 @@ final class CellNode extends Label {
         Optional<Level> level = face.notice().map(Notice::level);
         boolean identity = tint == Column.Tint.IDENTITY;
         Optional<Level> worst = identity ? model.verdict(row) : level;
-        boolean fault = face.origin() == Face.Origin.FAULT;
         pseudoClassStateChanged(DEFAULT, face.origin() == Face.Origin.DEFAULT);
         pseudoClassStateChanged(EXPRESSION, face.origin() == Face.Origin.EXPRESSION);
         pseudoClassStateChanged(WAITING, face.origin() == Face.Origin.WAITING);
-        pseudoClassStateChanged(FAULT, fault);
+        pseudoClassStateChanged(FAULT, face.origin() == Face.Origin.FAULT);
         pseudoClassStateChanged(DIFFERS, face.base().isPresent());
         pseudoClassStateChanged(FAILS, worst.filter(Level.FAIL::equals).isPresent());
         pseudoClassStateChanged(WARNS, worst.filter(Level.WARN::equals).isPresent());
-        boolean marked =
-                fault || worst.filter(l -> l != Level.NOTE).isPresent() || face.origin() == Face.Origin.EXPRESSION;
-        setGraphic(marked ? mark : null);
+        mark(worst.filter(l -> l != Level.NOTE).isPresent() || face.origin() == Face.Origin.EXPRESSION);
+    }
+
+    private void mark(boolean wanted) {
+        if (wanted != (getGraphic() != null)) {
+            setGraphic(wanted ? mark : null);
+            // cells change while the table is laid out, after the styles of this turn were found
+            applyCss();
+        }
     }
 
     private void tint(Column.Tint tint) {

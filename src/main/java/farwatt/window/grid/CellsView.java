@@ -58,6 +58,12 @@ final class CellsView extends Region {
         getChildren().addAll(letter, tiles, heldTiles, heads, heldHeads, nothing, upright, level);
     }
 
+    /** Calls a watcher whenever cells lie somewhere else on the screen. */
+    void watchScroll(Runnable watcher) {
+        upright.valueProperty().addListener((o, before, now) -> watcher.run());
+        level.valueProperty().addListener((o, before, now) -> watcher.run());
+    }
+
     /** Shows all cells anew, since something is to be seen otherwise. */
     void refresh() {
         version++;

@@ -21,6 +21,7 @@ final class ColumnChooser extends VBox {
         title.getStyleClass().add("title");
         for (Column column : parts.model().columnSet().all()) {
             CheckBox box = new CheckBox(column.unit().isEmpty() ? column.key() : column.key() + " · " + column.unit());
+            box.setMnemonicParsing(false);
             box.setSelected(parts.model().columnSet().isSeen(column.key()));
             box.setTooltip(new Tooltip(Spoken.about(column)));
             box.setOnAction(event -> {

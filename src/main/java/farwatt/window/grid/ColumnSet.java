@@ -15,7 +15,7 @@ final class ColumnSet {
 
     private static final double MOST = 80;
     private static final double USUAL_TEXT = 16;
-    private static final double USUAL_FIGURE = 11;
+    private static final double USUAL_FIGURE = 12;
 
     private final Set<String> hidden = new HashSet<>();
     private final Set<String> held = new HashSet<>();

@@ -17,6 +17,7 @@ public final class GridView extends BorderPane {
     private final CellsView cells;
     private final TopStrip strip;
     private final StackPane stack;
+    private final CursorNote note;
     private Table table;
     private Range range;
 
@@ -34,7 +35,8 @@ public final class GridView extends BorderPane {
         list = new TableList(model, parts.editing());
         strip = new TopStrip(parts, cells::requestFocus);
         CellEditor editor = new CellEditor(parts.editing(), cells);
-        stack = new StackPane(cells, editor);
+        note = new CursorNote(model, parts.editing(), cells);
+        stack = new StackPane(cells, note, editor);
         BorderPane middle = new BorderPane(stack);
         middle.setTop(strip);
         setLeft(list);
@@ -45,7 +47,7 @@ public final class GridView extends BorderPane {
                         .toExternalForm());
         Deeds deeds = new Deeds(parts, strip, panels());
         new KeyInput(parts, deeds, cells, list).install(editor);
-        new MouseInput(parts, deeds, cells).install();
+        new MouseInput(parts, deeds, cells).install(editor);
         editor.field().focusedProperty().addListener((o, before, now) -> {
             if (!now) {
                 parts.editing().commit();
@@ -64,6 +66,7 @@ public final class GridView extends BorderPane {
             cells.restore();
         }
         cells.refresh();
+        note.follow();
         cells.nothing(
                 Messages.text(GridCode.NO_ROWS, table.key(), Deed.INSERT.key().getDisplayText()));
         if (!range.equals(model.range())) {

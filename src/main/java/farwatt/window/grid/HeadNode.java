@@ -50,6 +50,9 @@ final class HeadNode extends Region {
                     .setAll(
                             "fw-head",
                             "fw-" + now.tint().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            // headings change while the table is laid out, after the styles of this turn were found
+            applyCss();
+            requestLayout();
             about.setText(Spoken.about(now));
         }
         Optional<RowOrder.Way> way =

@@ -32,7 +32,9 @@ final class MouseInput {
         this.cells = cells;
     }
 
-    void install() {
+    /** @param over lies over the cells while one of them is typed into */
+    void install(Node over) {
+        over.addEventFilter(ScrollEvent.SCROLL, this::scrolled);
         cells.addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
         cells.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
         cells.addEventHandler(MouseEvent.MOUSE_RELEASED, event -> released());

@@ -129,6 +129,7 @@ final class OwnColumnForm extends VBox {
         if (!nothing) {
             found.offers().stream().limit(OFFERS).forEach(offer -> {
                 Button way = new Button(offer.text());
+                way.setMnemonicParsing(false);
                 way.getStyleClass().add("way");
                 way.setOnAction(event -> accept(found, offer));
                 offers.getChildren().add(way);

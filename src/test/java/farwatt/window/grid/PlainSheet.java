@@ -42,7 +42,7 @@ final class PlainSheet implements Sheet {
     Optional<Plan> base = Optional.empty();
 
     private final List<Runnable> watchers = new ArrayList<>();
-    private Seen seen;
+    private volatile Seen seen;
 
     PlainSheet(Plan plan, Decimal decimal) {
         this.decimal = decimal;
@@ -57,7 +57,7 @@ final class PlainSheet implements Sheet {
     }
 
     Plan plan() {
-        return document.plan();
+        return seen.plan();
     }
 
     @Override
