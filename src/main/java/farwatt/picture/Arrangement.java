@@ -209,8 +209,7 @@ final class Arrangement {
         double thick = Double.isNaN(amps) ? THINNEST : Math.min(THICKEST, THINNEST + AN_AMPERE * Math.abs(amps));
         String label = text(Table.RUNS, run, "length") + ", " + text(Table.RUNS, run, "gauge");
         Optional<Level> level = Optional.ofNullable(levels.get(Rows.fold(row.id())));
-        return new Diagram.Wire(
-                row.id(), startX, startY, startX + PART, endX, endY, label, thick, loss(share), level);
+        return new Diagram.Wire(row.id(), startX, startY, startX + PART, endX, endY, label, thick, loss(share), level);
     }
 
     private static Diagram.Loss loss(double share) {

@@ -25,13 +25,7 @@ public final class DiagramDrawing {
         pen.line(wire.xs(), wire.ys(), wire.thick(), dashes(wire), ink(wire.level(), Pen.Ink.INK));
         String mark = wire.level().map(level -> word(level) + " ").orElse("");
         double y = wire.endY() - wire.thick() / 2 - 3;
-        pen.text(
-                mark + wire.label(),
-                wire.partX() + 6,
-                y,
-                LABEL,
-                Pen.Weight.PLAIN,
-                ink(wire.level(), Pen.Ink.QUIET));
+        pen.text(mark + wire.label(), wire.partX() + 6, y, LABEL, Pen.Weight.PLAIN, ink(wire.level(), Pen.Ink.QUIET));
     }
 
     private static double[] dashes(Diagram.Wire wire) {

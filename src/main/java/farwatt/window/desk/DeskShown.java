@@ -55,6 +55,7 @@ final class DeskShown implements Shown {
     private final boolean inScenario;
     /** Whether a table has the very rows that the values are of. */
     private final Map<Table, Boolean> sameRows = new EnumMap<>(Table.class);
+
     private final Map<Table, List<Column>> columns = new EnumMap<>(Table.class);
     private final Map<Place, Notice> notices = new HashMap<>();
     private final Map<Table, Map<String, Level>> verdicts = new EnumMap<>(Table.class);

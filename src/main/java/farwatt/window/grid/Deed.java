@@ -36,6 +36,8 @@ enum Deed {
     FIND(GridCode.DO_FIND, KeyCode.F, SHORTCUT_DOWN);
 
     private final GridCode code;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a key combination does not change
     private final KeyCodeCombination key;
 
     Deed(GridCode code, KeyCode key, KeyCombination.Modifier... held) {

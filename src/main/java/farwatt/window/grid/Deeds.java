@@ -110,9 +110,9 @@ final class Deeds {
         for (Deed deed : Deed.values()) {
             boolean ownOnly = deed == Deed.OWN_CHANGE || deed == Deed.OWN_REMOVE;
             boolean rowsOnly = deed == Deed.INSERT || deed == Deed.DUPLICATE || deed == Deed.REMOVE;
-            if (ownOnly && !own
-                    || deed == Deed.OWN && !model.table().isSite()
-                    || rowsOnly && model.table() == Table.PLAN) {
+            if ((ownOnly && !own)
+                    || (deed == Deed.OWN && !model.table().isSite())
+                    || (rowsOnly && model.table() == Table.PLAN)) {
                 continue;
             }
             if (deed == Deed.COPY || deed == Deed.INSERT || deed == Deed.SORT || deed == Deed.FIND) {

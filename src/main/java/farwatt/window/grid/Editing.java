@@ -125,11 +125,11 @@ final class Editing {
 
     private void look(boolean first) {
         Spot s = spot.orElseThrow();
-        notice = text.isBlank() || text.equals(s.before()) && first
+        notice = text.isBlank() || (text.equals(s.before()) && first)
                 ? model.face(Math.max(0, row()), Math.max(0, column())).notice().filter(n -> first)
                 : cells.check(s.id(), s.column(), text).notice();
         boolean all = first && isList(s.column().name().kind());
-        offer(all || text.isEmpty() && isList(s.column().name().kind()));
+        offer(all || (text.isEmpty() && isList(s.column().name().kind())));
         if (first && !all) {
             closeOffers();
         }

@@ -76,7 +76,7 @@ final class KeyInput {
     }
 
     private boolean moved(KeyEvent event) {
-        if (event.isAltDown() || event.isMetaDown() && !event.isShortcutDown()) {
+        if (event.isAltDown() || (event.isMetaDown() && !event.isShortcutDown())) {
             return false;
         }
         int far = event.isShortcutDown() ? FAR : 1;

@@ -35,6 +35,7 @@ final class Tiles extends Region {
      * @param rowHeight of every row
      * @param top how far the rows are scrolled
      */
+    @SuppressWarnings("ArrayRecordComponent") // made anew for every picture and never kept or compared
     record Ground(double[] x, double rowHeight, double top) {
         double y(int row) {
             return row * rowHeight - top;

@@ -140,7 +140,7 @@ class GridViewTest {
 
     @Test
     void anOfferIsChosenByArrowAndEnter(FxRobot robot) {
-        WaitForAsyncUtils.asyncFx(() -> grid().point(Table.DEVICES, "cam 1", "zone"));
+        WaitForAsyncUtils.waitForAsyncFx(5_000, () -> grid().point(Table.DEVICES, "cam 1", "zone"));
         settle();
         robot.write("q");
         settle();
