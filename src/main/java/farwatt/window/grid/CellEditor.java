@@ -100,7 +100,7 @@ final class CellEditor extends Region {
 
     private Region line(Completion.Offer offer, int at, boolean chosen) {
         Label text = new Label(offer.text());
-        text.getStyleClass().add("text");
+        text.getStyleClass().add("word");
         text.setMinWidth(Region.USE_PREF_SIZE);
         String unit = offer.item().unit();
         String sentence = offer.item().sentence();

@@ -146,6 +146,20 @@ class GridLooksTest {
     }
 
     @Test
+    void everythingGrowsWithTheType() {
+        GridView grid = show(onWindowThread(), "light", Table.RUNS, "run cam 2", "length");
+        CellsView cells = (CellsView) grid.lookup(".fw-cells");
+        double before = cells.bounds(2, 0).getHeight();
+        double wide = cells.bounds(2, 0).getWidth();
+        WaitForAsyncUtils.waitForAsyncFx(10_000, () -> grid.setStyle("-fx-font-size: 200%"));
+        WaitForAsyncUtils.waitForFxEvents();
+        WaitForAsyncUtils.waitForAsyncFx(10_000, () -> grid.point(Table.RUNS, "run cam 2", "length"));
+        Pictures.take(grid, "large");
+        assertTrue(cells.bounds(2, 0).getHeight() > 1.8 * before);
+        assertTrue(cells.bounds(2, 0).getWidth() > 1.8 * wide);
+    }
+
+    @Test
     void aTableOfTwentyThousandRowsHasAsManyNodesAsAreSeen() {
         LongSheet sheet = new LongSheet(20_000);
         List<GridView> made = new ArrayList<>();

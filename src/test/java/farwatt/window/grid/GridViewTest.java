@@ -144,6 +144,7 @@ class GridViewTest {
         settle();
         robot.write("q");
         settle();
+        assertEquals(1, field(robot).getCaretPosition());
         Pictures.take(grid(), "offers");
         robot.type(KeyCode.DOWN, KeyCode.ENTER);
         assertEquals("quay", field(robot).getText());
