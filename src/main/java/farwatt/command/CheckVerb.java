@@ -31,9 +31,8 @@ final class CheckVerb extends PlanVerb {
     public Integer call() throws Exception {
         Optional<Corner> corner = corner();
         Calculation calculation = calculation();
-        Review review = corner.isPresent()
-                ? Reviewer.review(calculation, corner.get())
-                : Remedies.of(calculation, Reviewer.review(calculation), Progress.SILENT, new Cancel());
+        Review found = corner.isPresent() ? Reviewer.review(calculation, corner.get()) : Reviewer.review(calculation);
+        Review review = Remedies.of(calculation, found, Progress.SILENT, new Cancel());
         List<Finding> findings = new ArrayList<>(review.findings());
         notices().stream().map(FindingsOut::of).filter(f -> !known(findings, f)).forEach(findings::add);
         if (json) {

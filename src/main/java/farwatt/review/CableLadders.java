@@ -61,12 +61,12 @@ final class CableLadders {
         add(run, "gauge", rungs);
     }
 
-    /** Whole metres down to where only the cords are left. */
+    /** Whole metres down to half of it, and not below the cords: a site does not shrink further. */
     void shorter(Spot run) {
         double now = ground.number(run, "length");
         double cord = ground.number(run, "cord_length");
         int first = (int) Math.ceil(now) - 1;
-        int count = first - (int) Math.max(0, Math.ceil(cord));
+        int count = first - (int) Math.max(Math.floor(now / 2), Math.ceil(cord));
         if (count > 0) {
             String id = ground.id(run);
             String from = ground.shown(run, "length");

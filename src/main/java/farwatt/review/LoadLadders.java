@@ -100,15 +100,31 @@ final class LoadLadders {
         }
         String id = ground.freeId(ground.id(node));
         String line = ground.freeId(ground.id(Ground.run(trunk.get())));
+        Spot feeder = trunk.get().from();
+        List<Step> steps = new ArrayList<>(onePortMore(feeder));
+        List<String> names = half.stream().map(f -> ground.id(f.to())).toList();
+        TryPhrase phrase = steps.isEmpty() ? TryPhrase.TRY_SECOND : TryPhrase.TRY_SECOND_PORT;
+        String text = phrase.text(id, ground.id(feeder), Say.list(names));
         Row gear = row(node).renamed(id);
         Row cable = row(Ground.run(trunk.get())).renamed(line).with("to", id).without("port");
-        List<Step> steps = new ArrayList<>();
         steps.add(new Step.Add(Table.SWITCHES.key(), gear));
         steps.add(new Step.Add(Table.RUNS.key(), cable));
         half.forEach(feed -> steps.addAll(onto(feed, id)));
-        List<String> names = half.stream().map(f -> ground.id(f.to())).toList();
-        String text = TryPhrase.TRY_SECOND.text(id, ground.id(trunk.get().from()), Say.list(names));
         all.add(Ladder.of(ground.id(node) + "second", List.of(new Attempt(Effort.SWITCH, half.size(), steps, text))));
+    }
+
+    /** Where no port is free: gear with one more, and a budget that has the watts for it. */
+    private List<Step> onePortMore(Spot node) {
+        int used = ground.scene().tree().below(node).size();
+        List<Step> steps = new ArrayList<>();
+        if (used >= ground.number(node, "ports")) {
+            steps.add(ground.set(node, "ports", Cell.number(Integer.toString(used + 1))));
+            if (node.table() == Table.SOURCES && ground.typed(node, "budget")) {
+                double budget = ground.number(node, "budget") + ground.number(node, "port_limit");
+                steps.add(ground.set(node, "budget", Say.cell(budget, Say.W)));
+            }
+        }
+        return steps;
     }
 
     private Row row(Spot spot) {

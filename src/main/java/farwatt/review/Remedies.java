@@ -77,11 +77,16 @@ public final class Remedies {
         if (found.isEmpty()) {
             String nearest = search.nearest()
                     .map(n -> TryPhrase.TRY_NEAREST.text(
-                            n.attempt().text(), n.outcome().left()))
+                            n.attempt().text(), firstSentence(n.outcome().left())))
                     .orElse(TryPhrase.TRY_NOTHING.text());
             return finding.unmended(nearest);
         }
         return finding.mended(found.stream().map(m -> remedy(m, trial, part)).toList());
+    }
+
+    /** What fails, without the advice that follows. */
+    private static String firstSentence(String text) {
+        return text.replaceFirst("(?<=[^.])\\. [A-Z].*$", ".");
     }
 
     private Remedy remedy(Search.Mended mended, Trial trial, int part) {
@@ -106,7 +111,10 @@ public final class Remedies {
     private String text(Attempt attempt, double before, double after, double cost) {
         String text = attempt.text();
         if (!Double.isNaN(after) && !Double.isNaN(before) && before > -1) {
-            String[] shares = Say.apart(before, after, Say.SHARE);
+            String[] shares = {Say.of(before, Say.SHARE), Say.of(after, Say.SHARE)};
+            if (shares[0].equals(shares[1])) {
+                shares = Say.apart(before, after, Say.SHARE);
+            }
             text = TryPhrase.TRY_RESERVE.text(text, shares[0].replace(" %", ""), shares[1]);
         } else if (!Double.isNaN(after)) {
             text = TryPhrase.TRY_RESERVE_NOW.text(text, Say.of(after, Say.SHARE));

@@ -103,7 +103,7 @@ final class Search {
     /** Of all that was tried, what lacks least; empty if nothing could be tried. */
     Optional<Mended> nearest() {
         return known.entrySet().stream()
-                .filter(e -> !e.getValue().left().isEmpty())
+                .filter(e -> e.getValue().hasFigures())
                 .map(e -> new Mended(e.getKey(), e.getValue()))
                 .min(Comparator.comparingDouble((Mended m) -> m.outcome().lacks())
                         .thenComparing(Mended::attempt, Attempt.SMALLEST));

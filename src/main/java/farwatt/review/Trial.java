@@ -25,6 +25,8 @@ final class Trial {
     /** What an attempt comes to where the finding has no figures, or there is no solution. */
     private static final double FAR = 10;
 
+    private static final double TINY = 1e-9;
+
     private record Key(String code, Place place) {}
 
     /**
@@ -37,6 +39,11 @@ final class Trial {
     record Outcome(Optional<Review> review, double lacks, String left, double cost) {
         boolean mends() {
             return lacks == 0;
+        }
+
+        /** True where it is known by figures how far it is from mending. */
+        boolean hasFigures() {
+            return lacks < FAR / 2 && !left.isEmpty();
         }
     }
 
@@ -118,19 +125,19 @@ final class Trial {
             Review one = Reviewer.review(now, finding.corner().get());
             Optional<Finding> still = still(one, finding);
             if (still.isPresent()) {
-                return new Outcome(Optional.empty(), lacks(still.get()), still.get().text(), Double.NaN);
+                return new Outcome(Optional.empty(), lacks(one, still.get()), still.get().text(), Double.NaN);
             }
         }
         Review all = Reviewer.review(now);
         Optional<Finding> still = still(all, finding);
         if (still.isPresent()) {
             return new Outcome(
-                    Optional.of(all), lacks(still.get()), still.get().text(), Double.NaN);
+                    Optional.of(all), lacks(all, still.get()), still.get().text(), Double.NaN);
         }
         List<Finding> fresh = all.findings().stream()
                 .filter(f -> f.level() == Level.FAIL && !fails.contains(new Key(f.code(), f.place())))
                 .toList();
-        double lacks = fresh.stream().mapToDouble(Trial::lacks).sum();
+        double lacks = fresh.stream().mapToDouble(f -> lacks(all, f)).sum();
         String left = fresh.isEmpty() ? "" : fresh.get(0).text();
         return new Outcome(Optional.of(all), lacks, left, cost(now) - cost);
     }
@@ -143,9 +150,16 @@ final class Trial {
                 .findFirst();
     }
 
-    /** The share by which a finding misses its limit; more than nothing. */
-    private static double lacks(Finding f) {
-        boolean figures = !Double.isNaN(f.value()) && !Double.isNaN(f.limit());
-        return figures ? Math.max(1e-9, Draft.excess(f.value(), f.limit())) : FAR;
+    /** The share by which a finding misses its limit, more than nothing; without figures the more reserve the nearer. */
+    private static double lacks(Review review, Finding f) {
+        if (!Double.isNaN(f.value()) && !Double.isNaN(f.limit())) {
+            return Math.max(TINY, Draft.excess(f.value(), f.limit()));
+        }
+        double least = review.corners().values().stream()
+                .mapToDouble(CornerVerdict::leastReserveShare)
+                .filter(share -> !Double.isNaN(share))
+                .min()
+                .orElse(-1);
+        return FAR - Math.max(-1, least);
     }
 }

@@ -39,6 +39,7 @@ enum TryPhrase implements Code {
     TRY_RATED_HOT,
     TRY_MOVE,
     TRY_SECOND,
+    TRY_SECOND_PORT,
     TRY_WITHOUT,
     TRY_BOTH,
     TRY_RESERVE,
