@@ -9,8 +9,11 @@ import farwatt.plan.Table;
 import farwatt.quantity.Show;
 import farwatt.quantity.Unit;
 import farwatt.quantity.Units;
+import farwatt.report.Cancel;
+import farwatt.report.Progress;
 import farwatt.review.CornerVerdict;
 import farwatt.review.Finding;
+import farwatt.review.Remedies;
 import farwatt.review.Review;
 import farwatt.review.Reviewer;
 import farwatt.review.Verdict;
@@ -28,7 +31,8 @@ final class CheckVerb extends PlanVerb {
     public Integer call() throws Exception {
         Optional<Corner> corner = corner();
         Calculation calculation = calculation();
-        Review review = corner.isPresent() ? Reviewer.review(calculation, corner.get()) : Reviewer.review(calculation);
+        Review found = corner.isPresent() ? Reviewer.review(calculation, corner.get()) : Reviewer.review(calculation);
+        Review review = Remedies.of(calculation, found, Progress.SILENT, new Cancel());
         List<Finding> findings = new ArrayList<>(review.findings());
         notices().stream().map(FindingsOut::of).filter(f -> !known(findings, f)).forEach(findings::add);
         if (json) {

@@ -30,6 +30,9 @@ final class FindingsOut {
             for (Remedy remedy : finding.remedies()) {
                 output.line("      try: " + remedy.text());
             }
+            if (!finding.nearest().isEmpty()) {
+                output.line("      " + finding.nearest());
+            }
         }
     }
 
@@ -54,6 +57,7 @@ final class FindingsOut {
                 remedy(out, remedy);
             }
             json.writeEndArray();
+            json.writeStringField("nearest", finding.nearest());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -82,6 +86,8 @@ final class FindingsOut {
         json.writeEndArray();
         json.writeObjectFieldStart("result");
         out.number("least_reserve_share", remedy.leastReserveShare());
+        out.number("least_headroom", remedy.leastHeadroom());
+        out.number("cost", remedy.cost());
         json.writeEndObject();
         json.writeEndObject();
     }
@@ -97,8 +103,7 @@ final class FindingsOut {
                 Double.NaN,
                 notice.text(),
                 "",
-                "",
-                List.of());
+                "");
     }
 
     static boolean fails(List<Finding> findings) {

@@ -109,14 +109,23 @@ final class GrantOrder {
         return Double.isNaN(rank) ? Double.POSITIVE_INFINITY : rank;
     }
 
-    /** Children come in natural order of their ids; an insertion keeps that order between equals. */
+    /** Children come in natural order of their ids; each goes behind its equals, so that order stays between them. */
     private int insert(int[] list, int from, int to, int child) {
-        int at = to;
-        while (at > from && before(child, list[at - 1])) {
-            list[at] = list[at - 1];
-            at--;
+        int low = from;
+        int high = to;
+        if (to > from && !before(child, list[to - 1])) {
+            low = to;
         }
-        list[at] = child;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (before(child, list[middle])) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        System.arraycopy(list, low, list, low + 1, to - low);
+        list[low] = child;
         return to + 1;
     }
 

@@ -41,7 +41,7 @@ record CornerFigures(double leastShare, Spot leastAt, double bound, double least
         return new CornerFigures(least, at, bound, headroom(scene), broken);
     }
 
-    private static double share(double sent, double available, double share) {
+    static double share(double sent, double available, double share) {
         return available == 0 && sent > 0 ? -1 : share;
     }
 

@@ -3,7 +3,6 @@ package farwatt.review;
 import farwatt.engine.Corner;
 import farwatt.report.Level;
 import farwatt.report.Place;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -41,6 +40,6 @@ record Draft(
     }
 
     Finding finding() {
-        return new Finding(code, level, corner, place, value, limit, text.get(), source, caution, List.of());
+        return new Finding(code, level, corner, place, value, limit, text.get(), source, caution);
     }
 }

@@ -18,7 +18,8 @@ import java.util.Optional;
  * @param text one sentence: where, what, how much, what to do
  * @param source the standard, or "practice, editable"
  * @param caution what to mind where someone can be hurt, "" if nothing
- * @param remedies changes that were solved and mend it
+ * @param remedies changes that were solved and mend it, smallest intervention first
+ * @param nearest where none does: what comes nearest and what it lacks; "" where nothing was sought
  */
 public record Finding(
         String code,
@@ -30,8 +31,33 @@ public record Finding(
         String text,
         String source,
         String caution,
-        List<Remedy> remedies) {
+        List<Remedy> remedies,
+        String nearest) {
     public Finding {
         remedies = List.copyOf(remedies);
+    }
+
+    /** A finding for which no remedies were sought. */
+    public Finding(
+            String code,
+            Level level,
+            Optional<Corner> corner,
+            Place place,
+            double value,
+            double limit,
+            String text,
+            String source,
+            String caution) {
+        this(code, level, corner, place, value, limit, text, source, caution, List.of(), "");
+    }
+
+    /** The same with what mends it. */
+    Finding mended(List<Remedy> by) {
+        return new Finding(code, level, corner, place, value, limit, text, source, caution, by, "");
+    }
+
+    /** The same with what is to be said where nothing mends it. */
+    Finding unmended(String said) {
+        return new Finding(code, level, corner, place, value, limit, text, source, caution, List.of(), said);
     }
 }

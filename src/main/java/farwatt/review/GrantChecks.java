@@ -71,7 +71,7 @@ final class GrantChecks implements Check {
                 scene.tree().id(feed.to()),
                 scene.tree().id(from),
                 scene.words(from.table(), from.place(), "grants_by"),
-                asking.indexOf(feed) + 1,
+                scene.tree().turn(feed),
                 asking.size(),
                 need(feed),
                 left,
@@ -95,9 +95,18 @@ final class GrantChecks implements Check {
             Object[] parts = turn.parts();
             // of the turn only the watts are told: what hangs below matters more
             return new Object[] {
-                parts[0], parts[1], parts[2], below.size(), Say.list(below), parts[5], parts[6], parts[7], parts[8]
+                parts[0], parts[1], parts[2], withIt(below), below.size(), parts[5], parts[6], parts[7], parts[8]
             };
         });
+    }
+
+    /** What goes dark along with a switch, as a clause; nothing where nothing hangs on it. */
+    private static String withIt(List<String> below) {
+        return below.isEmpty()
+                ? ""
+                : below.size() == 1
+                        ? Phrase.WITH_ONE.text(below.get(0))
+                        : Phrase.WITH_MANY.text(below.size(), Say.list(below));
     }
 
     private List<String> devicesBelow(Spot node) {

@@ -10,6 +10,8 @@ enum Phrase implements Code {
     ROW_ONE,
     ROW_MANY,
     PORT_OF,
+    WITH_ONE,
+    WITH_MANY,
     WAVE,
     THEN,
     ZONES_BY_CORNER,

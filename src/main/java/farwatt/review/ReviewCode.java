@@ -11,7 +11,7 @@ public enum ReviewCode implements Code {
     // what the circuit cannot do
     NO_OPERATING_POINT("maximum power transfer", Firm.YES),
     NO_OPERATING_POINT_TREE("maximum power transfer", Firm.YES),
-    RUNAWAY("our calibration", Firm.YES),
+    RUNAWAY("our calibration", Firm.YES, Phrase.CAUTION_HEAT),
     EXTRA_LOW("IEC 62368-1; check against your edition", Phrase.CAUTION_EXTRA_LOW),
     WATTS_LIMITED("IEC 62368-1; check against your edition", Phrase.CAUTION_EXTRA_LOW),
     VOLTS_MOST(Sources.STANDARD, Firm.NO),
@@ -102,8 +102,12 @@ public enum ReviewCode implements Code {
     }
 
     ReviewCode(String source, Phrase caution) {
+        this(source, Firm.NO, caution);
+    }
+
+    ReviewCode(String source, Firm firm, Phrase caution) {
         this.source = source;
-        this.firm = Firm.NO;
+        this.firm = firm;
         this.caution = Optional.of(caution);
     }
 

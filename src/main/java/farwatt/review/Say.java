@@ -32,13 +32,18 @@ final class Say {
         return sign(Show.text(inside, unit, FEW));
     }
 
+    /** A figure as a cell holds it: whole, in the unit's plain spelling. */
+    static String cell(double inside, Unit unit) {
+        return Show.exact(inside, unit);
+    }
+
     /** Two figures that are compared, with enough digits to differ when they do. */
     static String[] apart(double one, double other, Unit unit) {
         String[] both = Show.apart(one, other, unit);
         return new String[] {sign(both[0]), sign(both[1])};
     }
 
-    private static String sign(String text) {
+    static String sign(String text) {
         return text.replace(" degC", " °C").replace(" ohm", " Ω");
     }
 

@@ -28,6 +28,7 @@ final class Tree {
     private final List<Feed> feeds = new ArrayList<>();
     private final Map<Spot, Feed> feedOf = new HashMap<>();
     private final Map<Spot, List<Feed>> below = new HashMap<>();
+    private final int[] turns;
 
     Tree(Calculation calc) {
         this.calc = calc;
@@ -51,7 +52,13 @@ final class Tree {
             }
         }
         Comparator<Feed> order = order();
-        below.values().forEach(list -> list.sort(order));
+        turns = new int[calc.rows(Table.RUNS)];
+        for (List<Feed> asking : below.values()) {
+            asking.sort(order);
+            for (int i = 0; i < asking.size(); i++) {
+                turns[asking.get(i).run()] = i + 1;
+            }
+        }
     }
 
     /** The order in which ports ask: priority, port number, id. What has none asks last. */
@@ -82,6 +89,11 @@ final class Tree {
     /** What a node feeds, in the order in which it asks for power. */
     List<Feed> below(Spot node) {
         return below.getOrDefault(node, List.of());
+    }
+
+    /** At which turn, from 1, the far end of a run asks its feeder for power. */
+    int turn(Feed feed) {
+        return turns[feed.run()];
     }
 
     /** Every source and switch that feeds something, each after all below it. */

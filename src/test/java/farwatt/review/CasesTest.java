@@ -380,4 +380,42 @@ class CasesTest {
         assertEquals(102, at(calc, Table.SOURCES, "feed", "mains"), 1e-9);
         assertEquals(42.2, at(calc, Table.SOURCES, "feed", "runtime") / 60, 0.05);
     }
+
+    @Test
+    void aDarkSwitchTakesAlongWhatHangsOnItInPlainWords() {
+        String site = "source feed | type = 4 | budget = 80 W\nswitch post | uplink_class = 8\n"
+                + "run trunk | from = feed | to = post | length = 10 m\n";
+        String one = "device cam 1 | draw = 5 W\nrun line 1 | from = post | to = cam 1 | length = 10 m\n";
+        String two = "device cam 2 | draw = 5 W\nrun line 2 | from = post | to = cam 2 | length = 10 m\n";
+        assertTrue(only(Sketch.review(site), ReviewCode.DARK_SWITCH).text().startsWith("post stays dark: feed"));
+        assertTrue(only(Sketch.review(site + one), ReviewCode.DARK_SWITCH)
+                .text()
+                .startsWith("post stays dark and with it cam 1: feed"));
+        assertTrue(only(Sketch.review(site + one + two), ReviewCode.DARK_SWITCH)
+                .text()
+                .startsWith("post stays dark and with it 2 devices (cam 1 and cam 2): feed"));
+    }
+
+    @Test
+    void childrenAskByPriorityThenPortThenIdHoweverTheyStand() {
+        StringBuilder site = new StringBuilder("source feed | type = 2 | ports = 60 | budget = 60 W\n");
+        for (int i = 1; i <= 60; i++) {
+            site.append("device cam ").append(i).append(" | class = 3 | draw = 5 W | priority = ");
+            site.append(1 + i % 7)
+                    .append("\nrun line ")
+                    .append(i)
+                    .append(" | from = feed | to = cam ")
+                    .append(i);
+            site.append(" | port = ").append(61 - i).append(" | length = 5 m\n");
+        }
+        Calculation calc = Sketch.calc(site.toString());
+        List<String> powered = new ArrayList<>();
+        for (int i = 1; i <= 60; i++) {
+            if (at(calc, Table.DEVICES, "cam " + i, "powered") == 1) {
+                powered.add("cam " + i);
+            }
+        }
+        // 60 W hold three of class 3; priority 1 is every seventh, and the highest number has the lowest port
+        assertEquals(List.of("cam 42", "cam 49", "cam 56"), powered);
+    }
 }

@@ -164,7 +164,7 @@ final class Landing {
         corners.put(Corner.HOTSTART, new CornerVerdict(false, 0.12, Double.NaN));
         Remedy remedy = new Remedy(
                 "trunk 23 → 22 AWG: least reserve 12.0 → 17.8 %",
-                List.of(new Step.Set("trunk.gauge", Cell.text("22 AWG"))), 0.178);
+                List.of(new Step.Set("trunk.gauge", Cell.text("22 AWG"))), 0.178, Double.NaN, Double.NaN);
         return new Review(
                 new Verdict(
                         false,
@@ -183,7 +183,8 @@ final class Landing {
                                 "gate keeps 12.0 % of what it can give; 20 % is asked for. Take load off, or a thicker trunk.",
                                 "practice, editable",
                                 "",
-                                List.of(remedy)),
+                                List.of(remedy),
+                                ""),
                         new Finding(
                                 "review.surge",
                                 Level.WARN,
@@ -193,8 +194,7 @@ final class Landing {
                                 Double.NaN,
                                 "trunk leaves the building and has no surge protection. Fit it at both ends and bond it.",
                                 "practice, editable",
-                                "Bonding and surge protection belong to a licensed person under the local code.",
-                                List.of())),
+                                "Bonding and surge protection belong to a licensed person under the local code.")),
                 List.of(
                         "A planning aid: not a substitute for the adopted code, the maker's instructions or a licensed"
                                 + " person.",

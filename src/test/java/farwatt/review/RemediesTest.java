@@ -1,0 +1,280 @@
+package farwatt.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import farwatt.engine.Calculation;
+import farwatt.engine.ScenarioPlans;
+import farwatt.plan.Edit;
+import farwatt.plan.Plan;
+import farwatt.plan.Scenario;
+import farwatt.report.Cancel;
+import farwatt.report.Level;
+import farwatt.report.Progress;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+
+/** Remedies do what they say, the smallest intervention comes first, and where none helps that is said. */
+class RemediesTest {
+    private static final int PLANS = Boolean.getBoolean("farwatt.soak") ? 500 : 50;
+    private static final int DEVICES = 6;
+
+    private static final String LANDING =
+            """
+            plan | reserve_target = 26 %
+            source feed | type = 4 | volts = 55 V
+            switch gate | volts = 55 V | uplink_right = extended | grants_by = measured | ports = 4
+            run trunk | from = feed | to = gate | length = 95 m | gauge = 24 AWG
+            device cam 1 | class = 4 | draw = 20 W
+            device cam 2 | class = 4 | draw = 20 W
+            device cam 3 | class = 3 | draw = 11 W
+            run line 1 | from = gate | to = cam 1 | length = 20 m
+            run line 2 | from = gate | to = cam 2 | length = 20 m
+            run line 3 | from = gate | to = cam 3 | length = 20 m
+            """;
+
+    private static Review mended(Plan plan) {
+        Calculation calc = Calculation.of(plan);
+        return Remedies.of(calc, Reviewer.review(calc), Progress.SILENT, new Cancel());
+    }
+
+    private static Set<String> fails(Review review) {
+        Set<String> keys = new HashSet<>();
+        for (Finding f : review.findings()) {
+            if (f.level() == Level.FAIL) {
+                keys.add(key(f));
+            }
+        }
+        return keys;
+    }
+
+    private static String key(Finding f) {
+        return f.code() + " " + f.place();
+    }
+
+    private static boolean mends(Plan plan, Set<String> before, Finding finding, Attempt attempt) {
+        Optional<Plan> after = new Remedy("", attempt.steps(), 0, 0, 0)
+                .change(plan)
+                .map(c -> Edit.apply(plan, c).plan());
+        Set<String> left = after.map(p -> fails(Reviewer.review(Calculation.of(p)))).orElse(Set.of(key(finding)));
+        return !left.contains(key(finding)) && before.containsAll(left);
+    }
+
+    @Test
+    void whatIsOfferedMendsInEveryCornerAndBreaksNothing() {
+        int offered = 0;
+        for (long seed = 1; seed <= PLANS; seed++) {
+            Plan plan = RandomPlans.of(seed, DEVICES);
+            Review review = mended(plan);
+            Set<String> before = fails(review);
+            for (Finding finding : review.findings()) {
+                for (Remedy remedy : finding.remedies()) {
+                    String where = "seed " + seed + " " + finding.text() + " / " + remedy.text();
+                    Plan after = Edit.apply(plan, remedy.change(plan).orElseThrow())
+                            .plan();
+                    Review anew = Reviewer.review(Calculation.of(after));
+                    assertFalse(fails(anew).contains(key(finding)), where);
+                    assertTrue(before.containsAll(fails(anew)), where);
+                    double least = anew.corners().values().stream()
+                            .mapToDouble(CornerVerdict::leastReserveShare)
+                            .filter(v -> !Double.isNaN(v))
+                            .min()
+                            .orElse(Double.NaN);
+                    assertEquals(least, remedy.leastReserveShare(), 1e-9, where);
+                    assertFalse(remedy.text().matches(".*(NaN|null|\\{\\d}).*"), where);
+                    offered++;
+                }
+            }
+        }
+        assertTrue(offered > 2 * PLANS, offered + " offered");
+    }
+
+    @Test
+    void theSmallestInterventionComesFirst() {
+        int compared = 0;
+        for (long seed = 1; seed <= PLANS / 2; seed++) {
+            Plan plan = RandomPlans.of(seed, DEVICES);
+            Calculation calc = Calculation.of(plan);
+            Review review = mended(plan);
+            Set<String> before = fails(review);
+            for (Finding finding : review.findings()) {
+                if (finding.level() != Level.FAIL || compared > 4 * seed) {
+                    continue;
+                }
+                List<Attempt> every = new ArrayList<>();
+                for (Ladder ladder : Ladders.of(new Ground(calc, plan, finding))) {
+                    firstThatMends(ladder, plan, before, finding).ifPresent(every::add);
+                }
+                // no prices here, so the order is that of the interventions
+                every.sort(Attempt.SMALLEST);
+                List<String> wanted =
+                        every.stream().limit(Search.OFFERED).map(Attempt::text).toList();
+                List<String> texts =
+                        finding.remedies().stream().map(Remedy::text).toList();
+                for (int i = 0; i < wanted.size(); i++) {
+                    assertTrue(texts.get(i).startsWith(wanted.get(i)), seed + ": " + wanted + " but " + texts);
+                }
+                compared += wanted.isEmpty() ? 0 : 1;
+            }
+        }
+        assertTrue(compared > PLANS / 2, compared + " compared");
+    }
+
+    /** By trying all; a ladder that is climbed by halving is tried around where it was left. */
+    private static Optional<Attempt> firstThatMends(Ladder ladder, Plan plan, Set<String> before, Finding finding) {
+        if (ladder.climb() == Ladder.Climb.HALVE) {
+            Optional<Attempt> found = ladder.first(a -> mends(plan, before, finding, a));
+            for (int i = 1; i < ladder.count() && found.isPresent(); i++) {
+                if (ladder.rung().apply(i).equals(found.get())) {
+                    assertFalse(mends(plan, before, finding, ladder.rung().apply(i - 1)), found.get().text());
+                }
+            }
+            return found;
+        }
+        for (int i = 0; i < ladder.count(); i++) {
+            if (mends(plan, before, finding, ladder.rung().apply(i))) {
+                return Optional.of(ladder.rung().apply(i));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A finding of each kind that the site decides, and what mends it. */
+    @Test
+    void whatTheSiteAsksForIsOfferedAsGearOrCableThatStandsIt() {
+        String site = """
+                zone pier | outdoor = yes | coldest = -30 degC | hottest = 45 degC | sun = 10 K | ingress_need = IP66
+                source feed | type = 4 | volts = 55 V | ports = 1
+                run line 1 | from = feed | to = cam 1 | length = 20 m | sheath = indoor | metal = clad | port = 9
+                device cam 1 | zone = pier | draw = 5 W | ingress = IP65 | coldest_rated = -20 degC | hottest_rated = 50 degC
+                run line 2 | from = feed | to = cam 2 | length = 99 m | cord_length = 16 m | cord_gauge = 28 AWG
+                device cam 2 | draw = 5 W | bitrate = 900 Mb/s
+                """;
+        Review review = mended(Sketch.plan(site));
+        List<String> said = new ArrayList<>();
+        for (Finding f : review.findings()) {
+            f.remedies().forEach(r -> said.add(f.code() + ": " + r.text().replaceFirst(": least.*", "")));
+        }
+        List<String> wanted = List.of(
+                "review.ports: feed with 4 ports instead of 1",
+                "review.link: feed with a link of 2.5 Gb/s",
+                "review.port_number: line 1 on port 1 of feed",
+                "review.clad: line 1 in solid copper",
+                "review.sheath: line 1 with an outdoor sheath",
+                "review.cord: line 2 with cords of 26 AWG");
+        assertTrue(said.containsAll(wanted), said.toString());
+        assertTrue(said.contains("review.too_hot: pier in the shade"), said.toString());
+        assertTrue(said.contains("review.too_hot: cam 1 as gear that stands 55 °C of heat"), said.toString());
+        assertTrue(said.contains("review.too_cold: cam 1 as gear that stands -30 °C of cold"), said.toString());
+        assertTrue(said.contains("review.ingress: cam 1 as gear of IP66"), said.toString());
+    }
+
+    private static Finding reserveOf(Review review, String node) {
+        return review.findings().stream()
+                .filter(f -> f.code().equals(ReviewCode.RESERVE.key())
+                        && f.place().row().equals(node))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aThinTrunkIsToldHowMuchThickerAndWhatThatBrings() {
+        Finding finding = reserveOf(mended(Sketch.plan(LANDING)), "gate");
+        List<String> texts = finding.remedies().stream().map(Remedy::text).toList();
+        assertTrue(texts.contains("trunk 24 → 23 AWG: least reserve 24.2 → 26.5 %"), texts.toString());
+    }
+
+    @Test
+    void triedAsAScenarioItIsTheSamePlanAsApplied() {
+        Plan plan = Sketch.plan(LANDING);
+        for (Remedy remedy : reserveOf(mended(plan), "gate").remedies()) {
+            Scenario scenario = remedy.scenario("tried", "");
+            Plan tried = plan;
+            for (var step : scenario.steps()) {
+                tried = ScenarioPlans.apply(tried, step, scenario.id(), new ArrayList<>());
+            }
+            assertEquals(tried, Edit.apply(plan, remedy.change(plan).orElseThrow()).plan());
+        }
+    }
+
+    @Test
+    void whereNothingMendsTheNearestSaysWhatItLacks() {
+        Review review = mended(Sketch.plan(LANDING.replace("26 %", "90 %")));
+        Finding finding = reserveOf(review, "gate");
+        assertTrue(finding.remedies().isEmpty());
+        assertTrue(finding.nearest().startsWith("Nothing tried mends it. Nearest comes "), finding.nearest());
+        assertTrue(finding.nearest().contains("in reserve where the plan wants 90 %"), finding.nearest());
+    }
+
+    @Test
+    void twoChangesTogetherWhereNoneAloneIsEnough() {
+        Review review = mended(Sketch.plan("""
+                plan | reserve_target = 0 %
+                source feed | type = 4 | volts = 52 V
+                run line | from = feed | to = sign | length = 100 m | pairs = 4
+                device sign | class = 8 | draw = 60 W | volts_floor = 53 V
+                """));
+        Finding finding = review.findings().stream()
+                .filter(f -> f.code().equals(ReviewCode.FLOOR.key()))
+                .findFirst()
+                .orElseThrow();
+        assertFalse(finding.remedies().isEmpty(), finding.nearest());
+        for (Remedy remedy : finding.remedies()) {
+            assertTrue(remedy.changes().size() >= 2, remedy.text());
+            assertTrue(remedy.text().contains(", and "), remedy.text());
+        }
+    }
+
+    @Test
+    void theSearchSaysHowFarItIsAndStopsWhenAsked() {
+        Calculation calc = Sketch.calc(LANDING);
+        Review review = Reviewer.review(calc);
+        List<Double> shares = new ArrayList<>();
+        Remedies.of(calc, review, (share, what) -> shares.add(share), new Cancel());
+        assertEquals(review.fails(), shares.size());
+        assertEquals(1, shares.get(shares.size() - 1));
+        Cancel cancel = new Cancel();
+        assertThrows(
+                CancellationException.class,
+                () -> Remedies.of(calc, review, (share, what) -> cancel.ask(), asked(cancel)));
+        assertEquals(review, Reviewer.review(calc), "the calculation is as it was");
+    }
+
+    private static Cancel asked(Cancel cancel) {
+        cancel.ask();
+        return cancel;
+    }
+
+    @Test
+    void aPlanThatHoldsIsLeftAsItIs() {
+        Calculation calc = Sketch.calc(LANDING.replace("26 %", "0 %"));
+        Review review = Reviewer.review(calc);
+        assertEquals(review, Remedies.of(calc, review, Progress.SILENT, new Cancel()));
+    }
+
+    @Test
+    void whatHangsTogetherIsSolvedAloneAndSaysTheSame() {
+        String other = LANDING.replaceFirst("plan .*\n", "")
+                .replaceAll("\\b(feed|gate|trunk|cam|line)\\b", "far $1")
+                .replace("95 m", "20 m");
+        Plan both = Sketch.plan(LANDING + other);
+        List<String> alone = reserveOf(mended(Sketch.plan(LANDING)), "gate").remedies().stream()
+                .map(Remedy::text)
+                .toList();
+        List<String> beside = reserveOf(mended(both), "gate").remedies().stream()
+                .map(Remedy::text)
+                .toList();
+        assertEquals(alone, beside);
+        Plan spoken = Sketch.plan(LANDING + other + "need | holds = total(draw of devices) < 200 W\n");
+        List<String> whole =
+                reserveOf(mended(spoken), "gate").remedies().stream().map(Remedy::text).toList();
+        assertEquals(alone.get(0), whole.get(0));
+    }
+}
