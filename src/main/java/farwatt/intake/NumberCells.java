@@ -17,6 +17,7 @@ final class NumberCells {
     private static final MathContext KEPT = new MathContext(15, RoundingMode.HALF_EVEN);
 
     private static final Pattern PLAIN = Pattern.compile("\\d{1,30}");
+    private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"");
     private static final Pattern PADDED = Pattern.compile("0{2,20}");
     private static final Pattern UNIT = Pattern.compile("^[#0.,?\\s]*0[#0.,?]*\\s*(?:\\\\ )?\"\\s*([^\"]{1,6})\"$");
 
@@ -71,19 +72,23 @@ final class NumberCells {
             return padded ? "0".repeat(format.length() - raw.length()) + raw : withUnit(raw, format);
         }
         BigDecimal kept = new BigDecimal(value).round(KEPT);
-        if (format.replaceAll("\"[^\"]*\"", "").contains("%")) {
+        if (format.contains("%") && QUOTED.matcher(format).replaceAll("").contains("%")) {
             return plain(kept.movePointRight(2)) + " %";
         }
         String digits = plain(kept);
-        boolean whole =
-                PLAIN.matcher(digits).matches() && PADDED.matcher(format).matches();
-        if (whole && digits.length() < format.length()) {
+        boolean whole = digits.length() < format.length()
+                && PADDED.matcher(format).matches()
+                && PLAIN.matcher(digits).matches();
+        if (whole) {
             return "0".repeat(format.length() - digits.length()) + digits;
         }
         return withUnit(digits, format);
     }
 
     private static String withUnit(String digits, String format) {
+        if (format.indexOf('"') < 0) {
+            return digits;
+        }
         Matcher m = UNIT.matcher(format);
         return m.matches() && ListUnit.of(Spelling.strip(m.group(1))).isPresent()
                 ? digits + " " + Spelling.strip(m.group(1))
