@@ -6,6 +6,8 @@ import java.math.RoundingMode;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,6 +22,11 @@ final class NumberCells {
     private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"");
     private static final Pattern PADDED = Pattern.compile("0{2,20}");
     private static final Pattern UNIT = Pattern.compile("^[#0.,?\\s]*0[#0.,?]*\\s*(?:\\\\ )?\"\\s*([^\"]{1,6})\"$");
+
+    private static final int REMEMBERED = 8192;
+
+    /** Numbers of no format that stand in many cells. */
+    private final Map<String, RawCell> often = new HashMap<>();
 
     /** Which day the workbook counts its dates from. */
     private final Base base;
@@ -41,6 +48,20 @@ final class NumberCells {
      * @param format number format, "" if none
      */
     RawCell cell(String stored, int formatIndex, String format) {
+        if (formatIndex != 0) {
+            return read(stored, formatIndex, format);
+        }
+        RawCell known = often.get(stored);
+        if (known == null) {
+            known = read(stored, formatIndex, format);
+            if (often.size() < REMEMBERED) {
+                often.put(stored, known);
+            }
+        }
+        return known;
+    }
+
+    private RawCell read(String stored, int formatIndex, String format) {
         String raw = stored.strip();
         double value;
         try {

@@ -159,7 +159,7 @@ final class XlsxSheet {
 
     private RawCell content(String type, int style, String value) {
         return switch (type) {
-            case "s" -> RawCell.text(strings.at(value));
+            case "s" -> strings.at(value);
             case "str", "inlineStr" -> RawCell.text(Strings.decoded(value));
             case "b" -> RawCell.text(value.equals("1") || value.equals("true") ? "yes" : value.isEmpty() ? "" : "no");
             case "e" -> RawCell.of(RawCell.Form.ERROR, value);
