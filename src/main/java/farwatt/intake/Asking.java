@@ -33,7 +33,7 @@ final class Asking {
                             .filter(c -> !item.sorted().row().cell(c.at()).isBlank())
                             .forEach(c -> ambiguous.add(c.shown()));
                 }
-                boolean lone = item.sorted().row().filled().size() == 1;
+                boolean lone = item.sorted().row().full() == 1;
                 alone += remark.code() == IntakeSays.NO_POWER && lone ? 1 : 0;
             }
         }

@@ -39,6 +39,9 @@ final class Assembler {
     /** Names seen with their zone → place of the row. */
     private final Map<String, String> seen = new HashMap<>();
 
+    /** Rows of one list mostly have the same names, which they then share. */
+    private Row like = Row.of("");
+
     private final IdentityHashMap<Listing, List<String>> headings = new IdentityHashMap<>();
 
     Assembler(List<Item> items) {
@@ -182,12 +185,12 @@ final class Assembler {
         return filled(row, rest);
     }
 
-    private static Row filled(Row row, Map<String, String> cells) {
-        Row filled = row;
-        for (Map.Entry<String, String> cell : cells.entrySet()) {
-            filled = filled.with(cell.getKey(), cell(cell.getKey(), cell.getValue()));
-        }
-        return filled;
+    private Row filled(Row row, Map<String, String> cells) {
+        Map<String, Cell> all = new LinkedHashMap<>();
+        row.forEach(all::put);
+        cells.forEach((key, text) -> all.put(key, cell(key, text)));
+        like = Row.of(row.id(), List.copyOf(all.keySet()), List.copyOf(all.values()), like);
+        return like;
     }
 
     private static Cell cell(String key, String text) {

@@ -29,7 +29,7 @@ record Heading(int first, int after, List<HeadingText> texts, double score) {
         int width = sheet.width();
         Optional<Heading> best = Optional.empty();
         for (int i = 0; i < Math.min(LOOK, rows.size()); i++) {
-            if (rows.get(i).filled().size() < Math.min(2, width)) {
+            if (rows.get(i).full() < Math.min(2, width)) {
                 continue;
             }
             best = better(best, of(sheet, i, i + 1, width, mapping));
@@ -45,7 +45,7 @@ record Heading(int first, int after, List<HeadingText> texts, double score) {
     /** Words of no language known here, over a column of numbers. */
     private static Optional<Heading> byShape(Sheet sheet, int width) {
         List<RawRow> rows = sheet.rows();
-        boolean words = rows.size() > 1 && rows.get(0).filled().size() >= 2 && hasNoDigit(rows.get(0));
+        boolean words = rows.size() > 1 && rows.get(0).full() >= 2 && hasNoDigit(rows.get(0));
         if (!words) {
             return Optional.empty();
         }

@@ -3,7 +3,6 @@ package farwatt.intake;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 
@@ -16,7 +15,8 @@ final class Identifiers {
 
     /** A number with an exponent, or one with more digits than a sheet program keeps: digits are lost. */
     static boolean isRounded(RawCell cell, Meaning meaning, String text) {
-        if (ROUNDED.matcher(text).matches()) {
+        boolean exponent = text.indexOf('e') > 0 || text.indexOf('E') > 0;
+        if (exponent && ROUNDED.matcher(text).matches()) {
             return true;
         }
         return cell.form() == RawCell.Form.NUMBER && meaning.isIdentifier() && text.length() > SAFE_DIGITS;
@@ -46,7 +46,15 @@ final class Identifiers {
 
     /** An address without its separators. */
     private static String bare(String mac) {
-        return mac.replaceAll("[^0-9A-Za-z]", "").toUpperCase(Locale.ROOT);
+        StringBuilder out = new StringBuilder(mac.length());
+        for (int i = 0; i < mac.length(); i++) {
+            char c = mac.charAt(i);
+            boolean kept = (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+            if (kept) {
+                out.append(c >= 'a' ? (char) (c - 32) : c);
+            }
+        }
+        return out.toString();
     }
 
     /** Says of rows with the same identifier that they have it. */

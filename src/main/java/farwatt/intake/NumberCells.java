@@ -6,6 +6,8 @@ import java.math.RoundingMode;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,8 +19,14 @@ final class NumberCells {
     private static final MathContext KEPT = new MathContext(15, RoundingMode.HALF_EVEN);
 
     private static final Pattern PLAIN = Pattern.compile("\\d{1,30}");
+    private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"");
     private static final Pattern PADDED = Pattern.compile("0{2,20}");
     private static final Pattern UNIT = Pattern.compile("^[#0.,?\\s]*0[#0.,?]*\\s*(?:\\\\ )?\"\\s*([^\"]{1,6})\"$");
+
+    private static final int REMEMBERED = 8192;
+
+    /** Numbers of no format that stand in many cells. */
+    private final Map<String, RawCell> often = new HashMap<>();
 
     /** Which day the workbook counts its dates from. */
     private final Base base;
@@ -40,6 +48,20 @@ final class NumberCells {
      * @param format number format, "" if none
      */
     RawCell cell(String stored, int formatIndex, String format) {
+        if (formatIndex != 0) {
+            return read(stored, formatIndex, format);
+        }
+        RawCell known = often.get(stored);
+        if (known == null) {
+            known = read(stored, formatIndex, format);
+            if (often.size() < REMEMBERED) {
+                often.put(stored, known);
+            }
+        }
+        return known;
+    }
+
+    private RawCell read(String stored, int formatIndex, String format) {
         String raw = stored.strip();
         double value;
         try {
@@ -71,19 +93,23 @@ final class NumberCells {
             return padded ? "0".repeat(format.length() - raw.length()) + raw : withUnit(raw, format);
         }
         BigDecimal kept = new BigDecimal(value).round(KEPT);
-        if (format.replaceAll("\"[^\"]*\"", "").contains("%")) {
+        if (format.contains("%") && QUOTED.matcher(format).replaceAll("").contains("%")) {
             return plain(kept.movePointRight(2)) + " %";
         }
         String digits = plain(kept);
-        boolean whole =
-                PLAIN.matcher(digits).matches() && PADDED.matcher(format).matches();
-        if (whole && digits.length() < format.length()) {
+        boolean whole = digits.length() < format.length()
+                && PADDED.matcher(format).matches()
+                && PLAIN.matcher(digits).matches();
+        if (whole) {
             return "0".repeat(format.length() - digits.length()) + digits;
         }
         return withUnit(digits, format);
     }
 
     private static String withUnit(String digits, String format) {
+        if (format.indexOf('"') < 0) {
+            return digits;
+        }
         Matcher m = UNIT.matcher(format);
         return m.matches() && ListUnit.of(Spelling.strip(m.group(1))).isPresent()
                 ? digits + " " + Spelling.strip(m.group(1))

@@ -39,7 +39,12 @@ record Power(
     }
 
     boolean isHeld() {
-        return remarks.stream().anyMatch(r -> r.weight() == Remark.Weight.HOLD);
+        for (Remark remark : remarks) {
+            if (remark.weight() == Remark.Weight.HOLD) {
+                return true;
+            }
+        }
+        return false;
     }
 
     Power withTypical(BigDecimal usual) {

@@ -39,7 +39,12 @@ record RawCell(String text, Form form, boolean filled) {
     }
 
     boolean isBlank() {
-        return text.isEmpty() || Spelling.strip(text).isBlank();
+        if (text.isEmpty()) {
+            return true;
+        }
+        char first = text.charAt(0);
+        boolean seen = first > ' ' && first < 127;
+        return !seen && Spelling.strip(text).isBlank();
     }
 
     /** True when its digits are certain: no decimal habit to find out. */

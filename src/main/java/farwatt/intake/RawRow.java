@@ -31,13 +31,35 @@ record RawRow(int number, List<RawCell> cells, Look look) {
 
     /** Columns that hold something of their own. */
     List<Integer> filled() {
-        List<Integer> columns = new ArrayList<>();
+        List<Integer> columns = new ArrayList<>(cells.size());
         for (int column = 0; column < cells.size(); column++) {
-            if (!cells.get(column).filled() && !cells.get(column).isBlank()) {
+            if (isFull(column)) {
                 columns.add(column);
             }
         }
         return columns;
+    }
+
+    /** How many columns hold something of their own. */
+    int full() {
+        int full = 0;
+        for (int column = 0; column < cells.size(); column++) {
+            full += isFull(column) ? 1 : 0;
+        }
+        return full;
+    }
+
+    /** The first column that holds something of its own; there must be one. */
+    int firstFull() {
+        int column = 0;
+        while (!isFull(column)) {
+            column++;
+        }
+        return column;
+    }
+
+    private boolean isFull(int column) {
+        return !cells.get(column).filled() && !cells.get(column).isBlank();
     }
 
     /** The row with another cell in one column. */

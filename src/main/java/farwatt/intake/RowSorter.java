@@ -56,7 +56,7 @@ final class RowSorter {
     private boolean hasGroups(int after, int lastFull) {
         for (int i = after; i < lastFull; i++) {
             RawRow row = rows.get(i);
-            if (row.filled().size() == 1 && listing.columns().size() > 1 && isSection(row, i)) {
+            if (row.full() == 1 && listing.columns().size() > 1 && isSection(row, i)) {
                 return true;
             }
         }
@@ -66,7 +66,7 @@ final class RowSorter {
     /** The last row that fills more than one cell. */
     private int lastFull(int after) {
         int last = rows.size();
-        while (last > after && rows.get(last - 1).filled().size() < 2) {
+        while (last > after && rows.get(last - 1).full() < 2) {
             last--;
         }
         return last - 1;
@@ -85,7 +85,7 @@ final class RowSorter {
         if (isTotal(row)) {
             return Sorted.Kind.TOTAL;
         }
-        boolean lone = row.filled().size() == 1 && listing.columns().size() > 1;
+        boolean lone = row.full() == 1 && listing.columns().size() > 1;
         if (!lone) {
             return Sorted.Kind.DEVICE;
         }
@@ -99,26 +99,26 @@ final class RowSorter {
     private boolean isNameOnlyList() {
         int lone = 0;
         for (RawRow row : rows) {
-            lone += row.filled().size() == 1 ? 1 : 0;
+            lone += row.full() == 1 ? 1 : 0;
         }
         return lone * 2 > rows.size();
     }
 
     private boolean isSection(RawRow row, int at) {
-        int column = row.filled().get(0);
+        int column = row.firstFull();
         boolean nameColumn = listing.column(Meaning.NAME)
                 .or(() -> listing.column(Meaning.KIND))
                 .filter(c -> c.at() == column)
                 .isPresent();
         boolean merged = listing.sheet().areas().stream()
                 .anyMatch(a -> a.top() == row.number() - 1 && a.left() == column && a.right() - column >= 2);
-        boolean followed = at + 1 < rows.size() && rows.get(at + 1).filled().size() > 1;
+        boolean followed = at + 1 < rows.size() && rows.get(at + 1).full() > 1;
         boolean colon = onlyText(row).strip().endsWith(":");
         return followed && (!nameColumn || merged || colon || grouped);
     }
 
     private static String onlyText(RawRow row) {
-        return row.cell(row.filled().get(0)).text();
+        return row.cell(row.firstFull()).text();
     }
 
     private static boolean isRule(RawRow row) {
@@ -130,7 +130,7 @@ final class RowSorter {
                 }
             }
         }
-        return row.filled().size() > 1 || onlyText(row).strip().length() > 2;
+        return row.full() > 1 || onlyText(row).strip().length() > 2;
     }
 
     private boolean isHeadingAgain(RawRow row) {

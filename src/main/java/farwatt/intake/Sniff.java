@@ -89,7 +89,8 @@ final class Sniff {
     private static FileKind inZip(Path file) throws IOException {
         try (ZipFile zip = new ZipFile(file.toFile())) {
             for (Enumeration<? extends ZipEntry> all = zip.entries(); all.hasMoreElements(); ) {
-                if (all.nextElement().getSize() > Poi.LARGEST_PART) {
+                ZipEntry entry = all.nextElement();
+                if (Poi.swells(entry.getSize(), entry.getCompressedSize())) {
                     return FileKind.SWELLS;
                 }
             }

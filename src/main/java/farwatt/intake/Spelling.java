@@ -41,6 +41,9 @@ final class Spelling {
 
     /** For comparing: lower case, no marks on letters, letters and digits only, single blanks between. */
     static String fold(String text) {
+        if (isFolded(text)) {
+            return text;
+        }
         StringBuilder out = new StringBuilder(text.length());
         String parted = isPlain(text) ? text : Normalizer.normalize(text, Normalizer.Form.NFKD);
         boolean gap = false;
@@ -58,6 +61,20 @@ final class Spelling {
             }
         }
         return out.toString();
+    }
+
+    /** True for what folding would not change. */
+    private static boolean isFolded(String text) {
+        char before = ' ';
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || (c == ' ' && before != ' ');
+            if (!plain) {
+                return false;
+            }
+            before = c;
+        }
+        return before != ' ' || text.isEmpty();
     }
 
     private static void append(StringBuilder out, char c) {

@@ -14,6 +14,7 @@ final class Splitter {
     private final String text;
     private final char delimiter;
     private final List<RawRow> rows = new ArrayList<>();
+    private final Alike alike = new Alike();
     private List<RawCell> cells = new ArrayList<>();
     private long scans;
     private int line = 1;
@@ -82,7 +83,7 @@ final class Splitter {
         while (at < text.length() && text.charAt(at) != delimiter && !isBreak(text.charAt(at))) {
             at++;
         }
-        cells.add(RawCell.text(text.substring(start, at)));
+        cells.add(alike.text(text, start, at));
     }
 
     private void quoted(int open, int close) {

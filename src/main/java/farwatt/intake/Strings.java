@@ -12,7 +12,7 @@ import javax.xml.stream.XMLStreamReader;
 final class Strings {
     private static final Pattern ESCAPED = Pattern.compile("_x([0-9A-Fa-f]{4})_");
 
-    private final List<String> all = new ArrayList<>();
+    private final List<RawCell> all = new ArrayList<>();
 
     /** Reads the part that holds them: a text an item, runs of different looks joined, readings aids left out. */
     void read(XMLStreamReader xml) throws XMLStreamException {
@@ -33,7 +33,7 @@ final class Strings {
                 aside -= name.equals("rPh") ? 1 : 0;
                 inText = false;
                 if (name.equals("si")) {
-                    all.add(decoded(item.toString()));
+                    all.add(RawCell.text(decoded(item.toString())));
                 }
             } else if (inText && aside == 0 && xml.hasText()) {
                 item.append(xml.getText());
@@ -41,13 +41,13 @@ final class Strings {
         }
     }
 
-    /** The text of a cell that names its number; "" for a number that is none of them. */
-    String at(String number) {
+    /** The cell that names a text by its number; an empty one for a number that is none of them. */
+    RawCell at(String number) {
         try {
             int at = Integer.parseInt(number.strip());
-            return at >= 0 && at < all.size() ? all.get(at) : "";
+            return at >= 0 && at < all.size() ? all.get(at) : RawCell.EMPTY;
         } catch (NumberFormatException notOne) {
-            return "";
+            return RawCell.EMPTY;
         }
     }
 

@@ -160,7 +160,7 @@ final class Totals {
                 matched++;
             }
         }
-        return matched > 0 && matched == row.filled().size();
+        return matched > 0 && matched == row.full();
     }
 
     /** The one number of a cell, of a range its upper end, in the unit of the column. */

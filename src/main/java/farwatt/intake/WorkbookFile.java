@@ -106,7 +106,7 @@ final class WorkbookFile {
             while (zip.getNextEntry() != null) {
                 for (int n = zip.read(step); n > 0; n = zip.read(step)) {
                     all += n;
-                    if (all > 2 * Poi.LARGEST_PART) {
+                    if (all > 2 * Poi.LARGEST_UNASKED) {
                         throw Refusal.of(IntakeSays.SWELLS);
                     }
                 }

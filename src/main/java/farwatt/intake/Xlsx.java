@@ -11,22 +11,27 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
 
 /** Reads the sheets of an OOXML workbook, each from front to back, so that large ones fit. */
 final class Xlsx {
     private static final long MOST_CELLS = 5_000_000;
+    private static final Pattern BOOK = Pattern.compile("/xl/workbook.*\\.xml");
     private static final String RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
-    private record Named(String name, String relation, Sheet.Shown shown) {}
+    private record Named(String name, PackagePart part, Sheet.Shown shown) {}
 
     private final OPCPackage files;
     private final Cancel cancel;
@@ -43,7 +48,7 @@ final class Xlsx {
         try {
             XSSFReader reader = new XSSFReader(files);
             try (InputStream in = reader.getWorkbookData()) {
-                workbook(xml(in));
+                workbook(xml(new Unpacked(in, 0)));
             }
             return sheets(reader);
         } catch (XlsxSheet.TooMany tooMany) {
@@ -59,20 +64,20 @@ final class Xlsx {
         XlsxStyles styles = new XlsxStyles();
         try (InputStream in = reader.getStylesData()) {
             if (in != null) {
-                styles.read(xml(in));
+                styles.read(xml(new Unpacked(in, 0)));
             }
         }
         Strings strings = new Strings();
         try (InputStream in = reader.getSharedStringsData()) {
             if (in != null) {
-                strings.read(xml(in));
+                strings.read(xml(new Unpacked(in, Poi.LARGEST_TEXTS)));
             }
         }
         List<SheetRows> read = new ArrayList<>();
         List<Map<XlsxSheet.Open, String>> open = new ArrayList<>();
         long left = MOST_CELLS;
         for (Named one : named) {
-            try (InputStream in = reader.getSheet(one.relation())) {
+            try (InputStream in = new Unpacked(one.part().getInputStream(), one.part().getSize())) {
                 XlsxSheet sheet = new XlsxSheet(xml(in), strings, styles, numbers, cancel);
                 sheet.read(left);
                 left -= sheet.rows().size();
@@ -96,7 +101,7 @@ final class Xlsx {
         return sheets;
     }
 
-    private void workbook(XMLStreamReader xml) throws XMLStreamException {
+    private void workbook(XMLStreamReader xml) throws XMLStreamException, InvalidFormatException {
         while (xml.hasNext()) {
             if (xml.next() != XMLStreamConstants.START_ELEMENT) {
                 continue;
@@ -107,18 +112,22 @@ final class Xlsx {
                 base = yes ? NumberCells.Base.B1904 : NumberCells.Base.B1900;
             } else if (xml.getLocalName().equals("sheet")) {
                 String relation = xml.getAttributeValue(RELATIONS, "id");
-                if (relation != null && isSheet(relation)) {
-                    named.add(new Named(xml.getAttributeValue(null, "name"), relation, shown(xml)));
-                }
+                Optional<PackagePart> part = relation == null ? Optional.empty() : sheet(relation);
+                String name = xml.getAttributeValue(null, "name");
+                part.ifPresent(found -> named.add(new Named(name, found, shown(xml))));
             }
         }
     }
 
     /** Charts on sheets of their own are no sheets of cells. */
-    private boolean isSheet(String relation) {
-        return files.getPartsByName(Pattern.compile("/xl/workbook.*\\.xml")).stream()
-                .map(part -> part.getRelationship(relation))
-                .anyMatch(found -> found != null && found.getRelationshipType().endsWith("/worksheet"));
+    private Optional<PackagePart> sheet(String relation) throws InvalidFormatException {
+        for (PackagePart book : files.getPartsByName(BOOK)) {
+            PackageRelationship found = book.getRelationship(relation);
+            if (found != null && found.getRelationshipType().endsWith("/worksheet")) {
+                return Optional.ofNullable(book.getRelatedPart(found));
+            }
+        }
+        return Optional.empty();
     }
 
     private static Sheet.Shown shown(XMLStreamReader xml) {

@@ -8,11 +8,12 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.ss.util.CellReference;
 
 /** Reads the XML of one sheet from front to back. */
 final class XlsxSheet {
     private static final int BETWEEN_CHECKS = 1024;
+    /** One more than any column has. */
+    private static final int LONGEST_LETTERS = 4;
 
     /** Where a formula without a stored result stands. */
     record Open(int row, int column) {}
@@ -104,13 +105,13 @@ final class XlsxSheet {
 
     private void cell() throws XMLStreamException {
         String ref = attribute("r");
-        column = ref.isEmpty() ? column + 1 : new CellReference(ref).getCol();
+        column = ref.isEmpty() ? column + 1 : columnOf(ref);
         String type = attribute("t");
         int style = number("s", 0);
         boolean formula = false;
         boolean stored = false;
-        StringBuilder formulaText = new StringBuilder();
-        StringBuilder value = new StringBuilder();
+        String formulaText = "";
+        String value = "";
         while (xml.hasNext()) {
             int event = xml.next();
             if (event == XMLStreamConstants.END_ELEMENT && xml.getLocalName().equals("c")) {
@@ -120,23 +121,23 @@ final class XlsxSheet {
                 switch (xml.getLocalName()) {
                     case "f" -> {
                         formula = true;
-                        text(formulaText, "f");
+                        formulaText = text("f");
                     }
                     case "v" -> {
                         stored = true;
-                        text(value, "v");
+                        value = text("v");
                     }
-                    case "t" -> text(value, "t");
-                    case "rPh" -> text(new StringBuilder(), "rPh");
+                    case "t" -> value += text("t");
+                    case "rPh" -> text("rPh");
                     default -> {}
                 }
             }
         }
-        if (formula && (!stored || (value.length() == 0 && !type.equals("str")))) {
-            open.put(new Open(row, column), formulaText.toString());
+        if (formula && (!stored || (value.isEmpty() && !type.equals("str")))) {
+            open.put(new Open(row, column), formulaText);
             rows.cell(column, RawCell.of(RawCell.Form.MISSING, "=" + formulaText));
         } else {
-            RawCell content = content(type, style, value.toString());
+            RawCell content = content(type, style, value);
             if (styles.isStruck(style)) {
                 rows.struckCell(column, content);
             } else {
@@ -145,9 +146,20 @@ final class XlsxSheet {
         }
     }
 
+    /** The column of a cell's place such as AB12, counted from 0; beyond the widest where there are no letters. */
+    private static int columnOf(String ref) {
+        int column = 0;
+        int i = 0;
+        while (i < ref.length() && i < LONGEST_LETTERS && Character.isLetter(ref.charAt(i))) {
+            column = column * 26 + (Character.toUpperCase(ref.charAt(i)) - 'A' + 1);
+            i++;
+        }
+        return i == 0 || column < 0 ? SheetRows.WIDEST : column - 1;
+    }
+
     private RawCell content(String type, int style, String value) {
         return switch (type) {
-            case "s" -> RawCell.text(strings.at(value));
+            case "s" -> strings.at(value);
             case "str", "inlineStr" -> RawCell.text(Strings.decoded(value));
             case "b" -> RawCell.text(value.equals("1") || value.equals("true") ? "yes" : value.isEmpty() ? "" : "no");
             case "e" -> RawCell.of(RawCell.Form.ERROR, value);
@@ -161,16 +173,18 @@ final class XlsxSheet {
     }
 
     /** The text inside an element, whatever elements are in it. */
-    private void text(StringBuilder out, String element) throws XMLStreamException {
+    private String text(String element) throws XMLStreamException {
+        String all = "";
         while (xml.hasNext()) {
             int event = xml.next();
             if (event == XMLStreamConstants.CHARACTERS || event == XMLStreamConstants.CDATA) {
-                out.append(xml.getText());
+                all = all.isEmpty() ? xml.getText() : all + xml.getText();
             } else if (event == XMLStreamConstants.END_ELEMENT
                     && xml.getLocalName().equals(element)) {
-                return;
+                return all;
             }
         }
+        return all;
     }
 
     private String attribute(String name) {

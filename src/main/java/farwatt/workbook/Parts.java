@@ -4,23 +4,35 @@ import farwatt.engine.Calculation;
 import farwatt.plan.Table;
 import farwatt.quantity.Units;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The tables of a hand-over in their order. */
 final class Parts {
+    /** Tables of the plan that have a sheet of their own, in the order of the sheets. */
+    static final Map<Table, String> SITE = site();
+
     private Parts() {}
+
+    private static Map<Table, String> site() {
+        Map<Table, String> site = new LinkedHashMap<>();
+        site.put(Table.DEVICES, Titles.DEVICES);
+        site.put(Table.RUNS, Titles.RUNS);
+        site.put(Table.SOURCES, Titles.SOURCES);
+        site.put(Table.SWITCHES, Titles.SWITCHES);
+        site.put(Table.ZONES, Titles.ZONES);
+        site.put(Table.BUNDLES, Titles.BUNDLES);
+        return Collections.unmodifiableMap(site);
+    }
 
     static List<Schedule> of(Handover content, List<NodePower> power) {
         Calculation calc = content.calc();
         Units units = new Units(calc.plan().currency());
         List<Schedule> all = new ArrayList<>();
         all.add(PowerTable.of(calc, power));
-        all.add(site(calc, Table.DEVICES, Titles.DEVICES));
-        all.add(site(calc, Table.RUNS, Titles.RUNS));
-        all.add(site(calc, Table.SOURCES, Titles.SOURCES));
-        all.add(site(calc, Table.SWITCHES, Titles.SWITCHES));
-        all.add(site(calc, Table.ZONES, Titles.ZONES));
-        all.add(site(calc, Table.BUNDLES, Titles.BUNDLES));
+        SITE.forEach((table, title) -> all.add(site(calc, table, title)));
         all.add(TypedTable.of(calc));
         all.add(FindingTable.findings(content.review(), units));
         all.add(FindingTable.cautions(content.review()));

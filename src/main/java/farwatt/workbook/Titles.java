@@ -1,5 +1,7 @@
 package farwatt.workbook;
 
+import java.util.List;
+
 /** What the parts of a hand-over are called; formulas find tables by these names. */
 final class Titles {
     static final String SUMMARY = "Summary";
@@ -18,7 +20,13 @@ final class Titles {
     static final String TEST = "Test sheet";
     static final String JUDGING = "Judging readings";
     static final String WHY = "Why the verdict";
+    static final String SCENARIOS = "Scenarios side by side";
     static final String NAMES = "How figures come about";
+
+    /** Every sheet that may be of ours. */
+    static final List<String> ALL = List.of(
+            SUMMARY, POWER, DEVICES, RUNS, SOURCES, SWITCHES, ZONES, BUNDLES, TYPED, FINDINGS, CAUTIONS, TAKE_OFF,
+            LABELS, TEST, JUDGING, WHY, NAMES, SCENARIOS);
 
     private Titles() {}
 }

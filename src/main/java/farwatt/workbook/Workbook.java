@@ -44,7 +44,10 @@ public final class Workbook {
                 progress,
                 cancel,
                 Titles.SUMMARY,
-                (book, name) -> new SummaryPage(book, name, content, tables).write(power));
+                (book, name) -> {
+                    book.mark(content.scenario());
+                    new SummaryPage(book, name, content, tables).write(power);
+                });
     }
 
     /**

@@ -10,7 +10,20 @@ public enum WorkbookCode implements Code {
     TOO_MANY_ROWS,
     TOO_MANY_COLUMNS,
     TEXT_CUT,
-    SHEET_RENAMED;
+    SHEET_RENAMED,
+    DAMAGED,
+    NO_HANDOVER,
+    NO_HEADINGS,
+    NO_ID,
+    TWICE,
+    NO_COLUMN,
+    NO_SUCH_RUN,
+    ELSEWHERE,
+    WORKED_OUT,
+    RULE_STANDS,
+    OF_SCENARIO,
+    NEW_LINE,
+    STEP;
 
     @Override
     public String room() {
