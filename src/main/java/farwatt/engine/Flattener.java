@@ -147,6 +147,8 @@ final class Flattener {
         firstFault = 0;
         int up = topology.parentAt[at];
         net.parent[n] = up < 0 ? -1 : flatAt[up];
+        // a source has no run, whatever stood in this place when the network was filled last
+        net.bundle[n] = -1;
         net.floor[n] = 0;
         net.budget[n] = Double.POSITIVE_INFINITY;
         net.right[n] = Double.POSITIVE_INFINITY;

@@ -77,7 +77,10 @@ final class CableLadders {
                         String to = (first - i) + " m";
                         String text = TryPhrase.TRY_LENGTH.text(id, from, to);
                         return new Attempt(
-                                Effort.CABLE, 3 + (now - first + i) / now, List.of(ground.set(run, "length", to)), text);
+                                Effort.CABLE,
+                                3 + (now - first + i) / now,
+                                List.of(ground.set(run, "length", to)),
+                                text);
                     },
                     Ladder.Climb.HALVE));
         }
@@ -141,11 +144,7 @@ final class CableLadders {
     }
 
     void sheath(Spot run) {
-        one(
-                Effort.CABLE,
-                "sheath",
-                TryPhrase.TRY_SHEATH.text(ground.id(run)),
-                ground.set(run, "sheath", "outdoor"));
+        one(Effort.CABLE, "sheath", TryPhrase.TRY_SHEATH.text(ground.id(run)), ground.set(run, "sheath", "outdoor"));
     }
 
     /** On a port of its own number. */
@@ -155,7 +154,8 @@ final class CableLadders {
         for (Tree.Feed other : ground.scene().tree().below(feed.from())) {
             taken.add((int) ground.number(Ground.run(other), "port"));
         }
-        int most = (int) ground.scene().of(feed.from().table(), "ports").at(feed.from().place());
+        int most = (int)
+                ground.scene().of(feed.from().table(), "ports").at(feed.from().place());
         for (int port = 1; port <= most; port++) {
             if (!taken.contains(port)) {
                 String text = TryPhrase.TRY_PORT.text(ground.id(run), port, ground.id(feed.from()));
@@ -169,7 +169,9 @@ final class CableLadders {
     void runLimit(Tree.Feed feed) {
         Spot run = Ground.run(feed);
         double now = ground.number(run, "port_limit");
-        double node = ground.scene().of(feed.from().table(), "port_limit").at(feed.from().place());
+        double node = ground.scene()
+                .of(feed.from().table(), "port_limit")
+                .at(feed.from().place());
         List<Attempt> rungs = new ArrayList<>();
         for (String watts : GearLadders.WATTS) {
             double to = Double.parseDouble(watts);

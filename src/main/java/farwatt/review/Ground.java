@@ -34,7 +34,9 @@ final class Ground {
     }
 
     private Optional<Spot> spot(Table table) {
-        int at = table.isSite() ? scene.calc().plan().rows(table).place(finding.place().row()) : -1;
+        int at = table.isSite()
+                ? scene.calc().plan().rows(table).place(finding.place().row())
+                : -1;
         return at < 0 ? Optional.empty() : Optional.of(new Spot(table, at));
     }
 
@@ -56,7 +58,9 @@ final class Ground {
         } else if (row.table() == Table.RUNS) {
             feed.filter(f -> f.to().table() == Table.SWITCHES).ifPresent(f -> nodes.add(f.to()));
         }
-        for (Optional<Tree.Feed> up = feed; up.isPresent(); up = scene.tree().feedOf(up.get().from())) {
+        for (Optional<Tree.Feed> up = feed;
+                up.isPresent();
+                up = scene.tree().feedOf(up.get().from())) {
             way.add(up.get());
             nodes.add(up.get().from());
         }
@@ -135,8 +139,7 @@ final class Ground {
                 open.addAll(scene.tree().below(feed.to()));
             }
         }
-        Comparator<Tree.Feed> hungriest =
-                Comparator.comparingDouble((Tree.Feed f) -> -number(f.to(), "draw"));
+        Comparator<Tree.Feed> hungriest = Comparator.comparingDouble((Tree.Feed f) -> -number(f.to(), "draw"));
         found.sort(hungriest.thenComparing(f -> id(f.to()), farwatt.plan.NaturalOrder.IDS));
         return found;
     }

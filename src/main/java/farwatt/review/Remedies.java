@@ -93,7 +93,9 @@ public final class Remedies {
         Review after = mended.outcome().review().orElseThrow();
         double least = leastShare(after);
         double outside = parts.leastOutside(part, after.corners().keySet());
-        double whole = Double.isNaN(outside) || least <= outside ? least : Double.isNaN(least) ? outside : Math.min(least, outside);
+        double whole = Double.isNaN(outside) || least <= outside
+                ? least
+                : Double.isNaN(least) ? outside : Math.min(least, outside);
         double headroom = after.corners().values().stream()
                 .mapToDouble(CornerVerdict::leastHeadroom)
                 .filter(v -> !Double.isNaN(v))

@@ -125,7 +125,8 @@ final class Trial {
             Review one = Reviewer.review(now, finding.corner().get());
             Optional<Finding> still = still(one, finding);
             if (still.isPresent()) {
-                return new Outcome(Optional.empty(), lacks(one, still.get()), still.get().text(), Double.NaN);
+                return new Outcome(
+                        Optional.empty(), lacks(one, still.get()), still.get().text(), Double.NaN);
             }
         }
         Review all = Reviewer.review(now);

@@ -54,7 +54,8 @@ final class BookIn implements AutoCloseable {
             boolean ours = false;
             while (xml.hasNext()) {
                 int event = xml.next();
-                if (event == XMLStreamConstants.START_ELEMENT && xml.getLocalName().equals("property")) {
+                if (event == XMLStreamConstants.START_ELEMENT
+                        && xml.getLocalName().equals("property")) {
                     ours = MARK.equals(xml.getAttributeValue(null, "name"));
                 } else if (event == XMLStreamConstants.CHARACTERS && ours && !xml.isWhiteSpace()) {
                     return Optional.of(xml.getText());
