@@ -23,6 +23,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** The whole window, driven by keys and mouse as a person does. */
 class FrameTest {
@@ -175,8 +176,12 @@ class FrameTest {
     }
 
     private void edit(String length) {
-        go(Table.RUNS, "trunk", "length");
-        type(length);
+        edit(Table.RUNS, "trunk", "length", length);
+    }
+
+    private void edit(Table table, String id, String name, String text) {
+        go(table, id, name);
+        type(text);
         run.robot.type(KeyCode.ENTER);
         run.settle();
     }
@@ -267,6 +272,20 @@ class FrameTest {
         run.robot.push(KeyCode.SHORTCUT, KeyCode.Z);
         run.settle();
         assertEquals(devices, plan().rows(Table.DEVICES).size());
+    }
+
+    @Test
+    void aRemedyIsTriedAsAScenarioThatHolds() {
+        edit(Table.RUNS, "trunk", "gauge", "26");
+        WindowRun.until("remedies", () -> run.frame.desk().review().orElseThrow().findings().stream()
+                .anyMatch(finding -> !finding.remedies().isEmpty()));
+        WaitForAsyncUtils.waitForFxEvents();
+        run.picture("remedies");
+        run.robot.clickOn(run.robot.lookup("Try").queryAs(javafx.scene.control.Button.class));
+        run.settle();
+        assertFalse(WindowRun.on(() -> run.frame.desk().scenario()).isEmpty());
+        assertEquals("26 AWG", cell(Table.RUNS, "trunk", "gauge"));
+        run.picture("tried");
     }
 
     @Test

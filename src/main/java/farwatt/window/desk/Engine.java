@@ -4,15 +4,20 @@ import farwatt.engine.Calculation;
 import farwatt.engine.Explanation;
 import farwatt.engine.Still;
 import farwatt.plan.Plan;
+import farwatt.report.Cancel;
 import farwatt.report.Level;
 import farwatt.report.Messages;
 import farwatt.report.Notice;
 import farwatt.report.Place;
+import farwatt.report.Progress;
+import farwatt.review.Remedies;
 import farwatt.review.Review;
 import farwatt.review.Reviewer;
 import farwatt.window.WindowCode;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +37,8 @@ final class Engine {
     private final Consumer<Review> reviews;
     private final Consumer<Notice> failures;
     private final AtomicLong newest = new AtomicLong();
+    /** Stops the search for remedies as soon as something newer is wanted. */
+    private volatile Cancel searching = new Cancel();
     /** Only on the worker. */
     private @Nullable Calculation calculation;
 
@@ -51,12 +58,13 @@ final class Engine {
     /** Asks for a plan to be worked out; returns at once. */
     void want(Wanted wanted) {
         long number = newest.incrementAndGet();
-        worker.execute(() -> guarded(() -> {
+        searching.ask();
+        later(() -> guarded(() -> {
             Calculation calc = brought(wanted);
             if (number == newest.get()) {
                 Still still = calc.still();
                 home.execute(() -> install(number, () -> stills.accept(still)));
-                worker.execute(() -> guarded(() -> judge(number, calc)));
+                later(() -> guarded(() -> judge(number, calc)));
             }
         }));
     }
@@ -65,6 +73,24 @@ final class Engine {
         if (number == newest.get()) {
             Review review = Reviewer.review(calc);
             home.execute(() -> install(number, () -> reviews.accept(review)));
+            if (review.fails() > 0) {
+                later(() -> guarded(() -> mend(number, calc, review)));
+            }
+        }
+    }
+
+    private void mend(long number, Calculation calc, Review review) {
+        Cancel cancel = new Cancel();
+        searching = cancel;
+        if (number != newest.get()) {
+            return;
+        }
+        try {
+            Review mended = Remedies.of(calc, review, Progress.SILENT, cancel);
+            home.execute(() -> install(number, () -> reviews.accept(mended)));
+        } catch (CancellationException e) {
+            // something newer is wanted, and will be answered instead
+            return;
         }
     }
 
@@ -96,7 +122,7 @@ final class Engine {
 
     /** Tells how an expression's value came about in the plan worked out last; empty if it cannot be understood. */
     void explain(String expression, Consumer<Optional<Explanation>> answer) {
-        worker.execute(() -> guarded(() -> {
+        later(() -> guarded(() -> {
             Calculation calc = calculation;
             Optional<Explanation> found = calc == null ? Optional.empty() : calc.explain(expression, DEEPEST);
             home.execute(() -> answer.accept(found));
@@ -105,7 +131,16 @@ final class Engine {
 
     /** Hands the calculation to a task on the worker, such as the writing of a workbook; it must leave it as it is. */
     void with(Plan plan, Consumer<Calculation> task) {
-        worker.execute(() -> guarded(() -> task.accept(Calculation.of(plan))));
+        later(() -> guarded(() -> task.accept(Calculation.of(plan))));
+    }
+
+    private void later(Runnable task) {
+        try {
+            worker.execute(task);
+        } catch (RejectedExecutionException e) {
+            // the window is closing: nobody waits for the answer
+            return;
+        }
     }
 
     /** Whatever goes wrong inside becomes a sentence, and the next wish starts from the whole plan. */

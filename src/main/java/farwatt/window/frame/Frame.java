@@ -73,7 +73,7 @@ public final class Frame extends BorderPane {
         files = new FileDoings(desk, file, asking, remembered, talk::say, this::changed);
         scenarios = new ScenarioDoings(desk, asking, talk::say);
         grid = new GridView(sheet);
-        why = new WhyView(desk, grid::point);
+        why = new WhyView(desk, grid::point, scenarios);
         look = new Look(this, remembered);
         Menus menus = new Menus(this, files, look, remembered, work, asking);
         top = new TopLine(desk, sheet, new Doings(this), menus.plan(), menus.show());

@@ -1,19 +1,22 @@
 package farwatt.window.frame;
 
+import farwatt.plan.Change;
 import farwatt.plan.Naming;
 import farwatt.plan.Row;
 import farwatt.plan.Rows;
 import farwatt.plan.Scenario;
 import farwatt.report.Notice;
 import farwatt.report.Refusal;
+import farwatt.review.Remedy;
 import farwatt.window.desk.Desk;
+import farwatt.window.why.WhyView;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 /** What a person does with scenarios. */
-final class ScenarioDoings {
+final class ScenarioDoings implements WhyView.Mending {
     private static final String NONE = "the plan as it is";
 
     private final Desk desk;
@@ -55,6 +58,27 @@ final class ScenarioDoings {
                 .forEach(others::add);
         scenario.ifPresent(s -> asking.choose("Scenario", s.id() + " stands on", others)
                 .ifPresent(on -> tried(() -> desk.changeScenario(s.id(), s.id(), on.equals(NONE) ? "" : on))));
+    }
+
+    @Override
+    public void attempt(Remedy remedy) {
+        tried(() -> desk.tryOut(free(shortened(remedy.text())), desk.scenario(), remedy.changes()));
+    }
+
+    /** What is changed, without what it brings. */
+    private static String shortened(String text) {
+        int colon = text.indexOf(':');
+        return colon > 0 ? text.substring(0, colon) : text;
+    }
+
+    @Override
+    public void apply(Remedy remedy) {
+        tried(() -> {
+            Optional<Change> change = remedy.change(desk.shown());
+            if (change.isPresent()) {
+                desk.apply(change.get());
+            }
+        });
     }
 
     void remove(String id) {

@@ -3,11 +3,13 @@ package farwatt.window.why;
 import farwatt.engine.Explanation;
 import farwatt.plan.Table;
 import farwatt.review.Finding;
+import farwatt.review.Remedy;
 import farwatt.window.desk.Desk;
 import farwatt.window.mark.Mark;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Orientation;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -32,6 +34,7 @@ public final class WhyView extends SplitPane {
     private final ListView<Finding> findings = new ListView<>();
     private final Label findingsTitle = new Label("Findings");
     private final Pointer pointer;
+    private final Mending mending;
 
     /** Goes to a cell. */
     @FunctionalInterface
@@ -39,7 +42,17 @@ public final class WhyView extends SplitPane {
         void to(Table table, String id, String name);
     }
 
-    public WhyView(Desk desk, Pointer pointer) {
+    /** What a person does with a remedy. */
+    public interface Mending {
+        /** Makes a scenario of it. */
+        void attempt(Remedy remedy);
+
+        /** Puts it into what is looked at. */
+        void apply(Remedy remedy);
+    }
+
+    public WhyView(Desk desk, Pointer pointer, Mending mending) {
+        this.mending = mending;
         model = new WhyModel(desk);
         this.pointer = pointer;
         setOrientation(Orientation.VERTICAL);
@@ -175,9 +188,25 @@ public final class WhyView extends SplitPane {
                 source.getStyleClass().add("fw-quiet");
                 box.getChildren().add(source);
             }
+            finding.remedies().forEach(remedy -> box.getChildren().add(remedy(remedy)));
             box.getStyleClass().add("fw-finding");
             setGraphic(box);
             setAccessibleText(Mark.of(finding.level()).word() + ". " + where.getText() + ". " + finding.text());
+        }
+
+        private VBox remedy(Remedy remedy) {
+            Button attempt = button("Try", "Makes a scenario: " + remedy.text());
+            attempt.setOnAction(e -> mending.attempt(remedy));
+            Button apply = button("Apply", "Changes the plan, one step to undo: " + remedy.text());
+            apply.setOnAction(e -> mending.apply(remedy));
+            return new VBox(2, wrapped("Mends it: " + remedy.text()), new HBox(6, attempt, apply));
+        }
+
+        private static Button button(String text, String help) {
+            Button button = new Button(text);
+            button.getStyleClass().add("fw-button");
+            button.setAccessibleText(help);
+            return button;
         }
 
         private Label wrapped(String text) {
