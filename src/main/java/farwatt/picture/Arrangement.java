@@ -59,6 +59,9 @@ final class Arrangement {
         final Row row;
         final List<Link> below = new ArrayList<>();
         boolean fed;
+        /** What feeds it feeds nothing else, and stands beside it. */
+        boolean only;
+
         int depth;
         double y;
         double top;
@@ -107,6 +110,7 @@ final class Arrangement {
                 from.below.add(new Link(i, to));
             }
         }
+        nodes.values().forEach(spot -> spot.below.forEach(link -> link.to().only = spot.below.size() == 1));
         nodes.values()
                 .forEach(spot -> spot.below.sort((a, b) ->
                         NaturalOrder.IDS.compare(a.to().row.id(), b.to().row.id())));
@@ -161,7 +165,7 @@ final class Arrangement {
             spot.top = y;
             if (spot.below.isEmpty()) {
                 spot.y = y;
-                y += spot.height() + BETWEEN;
+                y += (spot.only ? TALL : spot.height()) + BETWEEN;
                 spot.bottom = y - BETWEEN;
             }
         }

@@ -32,7 +32,8 @@ class DiagramTest {
             from = from.equals(id) ? "feed" : from;
             plan = plan.and(edge ? Table.SWITCHES : Table.DEVICES, Row.of(id));
             plan = plan.and(
-                    Table.RUNS, Row.of("run " + i).with("from", from).with("to", id).with("length", "12 m"));
+                    Table.RUNS,
+                    Row.of("run " + i).with("from", from).with("to", id).with("length", "12 m"));
         }
         return plan;
     }
@@ -59,7 +60,7 @@ class DiagramTest {
                             || b.x() + b.width() < a.x()
                             || a.y() + a.height() < b.y()
                             || b.y() + b.height() < a.y();
-                    assertTrue(apart, what + ": " + a.id() + " and " + b.id());
+                    assertTrue(apart, what + ": " + a + " and " + b);
                 }
                 for (Diagram.Wire wire : diagram.wires()) {
                     double low = Math.min(wire.startY(), wire.endY());

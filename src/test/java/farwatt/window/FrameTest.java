@@ -277,8 +277,10 @@ class FrameTest {
     @Test
     void aRemedyIsTriedAsAScenarioThatHolds() {
         edit(Table.RUNS, "trunk", "gauge", "26");
-        WindowRun.until("remedies", () -> run.frame.desk().review().orElseThrow().findings().stream()
-                .anyMatch(finding -> !finding.remedies().isEmpty()));
+        WindowRun.until(
+                "remedies",
+                () -> run.frame.desk().review().orElseThrow().findings().stream()
+                        .anyMatch(finding -> !finding.remedies().isEmpty()));
         WaitForAsyncUtils.waitForFxEvents();
         run.picture("remedies");
         run.robot.clickOn(run.robot.lookup("Try").queryAs(javafx.scene.control.Button.class));
