@@ -4,6 +4,7 @@ import farwatt.engine.Calculation;
 import farwatt.plan.Plan;
 import farwatt.quantity.Unit;
 import farwatt.quantity.Units;
+import farwatt.plan.Table;
 import farwatt.report.Cancel;
 import farwatt.report.Level;
 import farwatt.report.Progress;
@@ -20,6 +21,8 @@ import java.util.Map;
 public final class Remedies {
     /** Rows looked at in one search over all findings: about as many as a person would wait for. */
     private static final long WORK = 4_000_000;
+    /** Runs of connected trees beyond which nothing is sought: each attempt would take too long. */
+    private static final int MOST_RUNS = 4_000;
 
     private final Calculation calc;
     private final Review review;
@@ -66,6 +69,9 @@ public final class Remedies {
             return finding.unmended(TryPhrase.TRY_UNSOUGHT.text());
         }
         int part = parts.of(finding.place());
+        if (!trials.containsKey(part) && parts.plan(part).rows(Table.RUNS).size() > MOST_RUNS) {
+            return finding.unmended(TryPhrase.TRY_UNSOUGHT.text());
+        }
         Trial trial = trials.computeIfAbsent(part, p -> new Trial(parts.plan(p)));
         List<Ladder> ladders = Ladders.of(new Ground(trial.calc(), calc.plan(), finding));
         if (ladders.isEmpty()) {
