@@ -2,9 +2,9 @@ package farwatt.review;
 
 import farwatt.engine.Calculation;
 import farwatt.plan.Plan;
+import farwatt.plan.Table;
 import farwatt.quantity.Unit;
 import farwatt.quantity.Units;
-import farwatt.plan.Table;
 import farwatt.report.Cancel;
 import farwatt.report.Level;
 import farwatt.report.Progress;
