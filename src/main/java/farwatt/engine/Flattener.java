@@ -99,12 +99,16 @@ final class Flattener {
             while (at < end) {
                 int row = topology.order[at];
                 int run = topology.feedRun[row];
-                int bundle = run < 0 ? -1 : bundleOf[run];
-                if (bundle >= 0 && denseBundle[bundle - bundleBase()] < 0) {
-                    shapes.measure(bundle - bundleBase());
-                    denseBundle[bundle - bundleBase()] = bundles++;
+                int bundle = run < 0 || bundleOf[run] < 0 ? -1 : bundleOf[run] - bundleBase();
+                if (bundle >= 0 && denseBundle[bundle] < 0) {
+                    shapes.measure(bundle);
                 }
                 if (put(net, n, row, at, corner)) {
+                    // only what stands is numbered: the circuit counts on numbers below that of its rows
+                    if (bundle >= 0 && denseBundle[bundle] < 0) {
+                        denseBundle[bundle] = bundles++;
+                    }
+                    net.bundle[n] = bundle < 0 ? -1 : denseBundle[bundle];
                     cut[row] = 0;
                     node[n] = row;
                     flatAt[at++] = n++;
@@ -238,7 +242,6 @@ final class Flattener {
             String id = layout.id(run);
             ok(faults.raise(Fault.Kind.UNREADABLE, topology.place(run), EngineCode.TOO_COLD, id));
         }
-        net.bundle[n] = bundlePlace < 0 ? -1 : denseBundle[bundlePlace];
         if (bundlePlace >= 0 && shapes.faultOf(bundlePlace) != 0) {
             ok(shapes.faultOf(bundlePlace));
         }

@@ -54,7 +54,9 @@ public final class WindowRun implements AutoCloseable {
             Frame made = new Frame(threads, answers, remembered, decimal, "a tester", plan);
             Scene scene = new Scene(made, 1280, 720);
             scene.getStylesheets()
-                    .add(WindowRun.class.getResource("/farwatt/window/farwatt.css").toExternalForm());
+                    .add(WindowRun.class
+                            .getResource("/farwatt/window/farwatt.css")
+                            .toExternalForm());
             stage.setScene(scene);
             stage.show();
             return made;
