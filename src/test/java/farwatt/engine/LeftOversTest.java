@@ -51,4 +51,21 @@ class LeftOversTest {
         assertAsAtOnce(calculation, draw("d4", "31 W"), draw("d4", "32 W"), draw("d4", "33 W"), draw("d4", "34 W"));
         assertTrue(new Answers(calculation).number("run d4", "rise") > 0);
     }
+
+    @Test
+    void aThickerCableThatLeadsNowhereChangesTheBundleItLiesIn() {
+        Draft draft = new Draft()
+                .bundle("duct")
+                .source("s", "volts", "55 V")
+                .device("fed", "draw", "30 W")
+                .run("run fed", "s", "fed", "length", "80 m", "bundle", "duct")
+                .edge("unfed")
+                .device("dead", "draw", "30 W")
+                .run("run dead", "unfed", "dead", "length", "80 m", "bundle", "duct");
+        Calculation calculation = draft.solved().calculation();
+        double before = new Answers(calculation).number("run fed", "rise");
+        Optional<Cell> thick = Optional.of(Cell.text("12 mm"));
+        assertAsAtOnce(calculation, new Change.SetCell(Table.RUNS, "run dead", "cable_diameter", thick));
+        assertTrue(new Answers(calculation).number("run fed", "rise") < before);
+    }
 }
