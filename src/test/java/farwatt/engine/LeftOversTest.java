@@ -1,5 +1,6 @@
 package farwatt.engine;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import farwatt.plan.Cell;
@@ -67,5 +68,20 @@ class LeftOversTest {
         Optional<Cell> thick = Optional.of(Cell.text("12 mm"));
         assertAsAtOnce(calculation, new Change.SetCell(Table.RUNS, "run dead", "cable_diameter", thick));
         assertTrue(new Answers(calculation).number("run fed", "rise") < before);
+    }
+
+    @Test
+    void aFeedThatBecomesPassiveBelowAnUnfedSwitchNoLongerGivesAFloor() {
+        Draft draft = new Draft()
+                .edge("unfed", "type", "3")
+                .edge("below")
+                .run("run below", "unfed", "below", "length", "10 m");
+        Calculation calculation = draft.solved().calculation();
+        assertTrue(new Answers(calculation).value("below", "volts_floor").isPresent());
+        assertAsAtOnce(
+                calculation, new Change.SetCell(Table.SWITCHES, "unfed", "type", Optional.of(Cell.text("passive"))));
+        assertEquals(
+                Fault.Kind.EMPTY,
+                new Answers(calculation).fault("below", "volts_floor").kind());
     }
 }
