@@ -125,6 +125,10 @@ final class AnswerWriter {
         return new Fault(Fault.Kind.NO_OPERATING_POINT, place, text, asked, possible);
     }
 
+    private static void put(Col to, int place, double value) {
+        to.put(place, Faults.sound(value, to.base + place));
+    }
+
     /** A figure that is unlimited says so instead. */
     private double finite(double value, int row) {
         if (Double.isInfinite(value)) {
@@ -137,12 +141,12 @@ final class AnswerWriter {
         int place = row - to[0].base;
         double available = finite(state.available[i], row);
         double reserve = finite(left(state.reserve[i], state.available[i]), row);
-        to[0].put(place, state.nodeSent[i]);
-        to[1].put(place, available);
-        to[2].put(place, Double.isNaN(available) ? available : state.boundBy[i] - FlatState.RIGHT);
-        to[3].put(place, Double.isNaN(available) ? available : reserve);
-        to[4].put(place, share(reserve, available, row));
-        to[5].put(place, grants.granted[i]);
+        put(to[0], place, state.nodeSent[i]);
+        put(to[1], place, available);
+        put(to[2], place, Double.isNaN(available) ? available : state.boundBy[i] - FlatState.RIGHT);
+        put(to[3], place, Double.isNaN(available) ? available : reserve);
+        put(to[4], place, share(reserve, available, row));
+        put(to[5], place, grants.granted[i]);
     }
 
     /** What is over or left by rounding alone is nothing: a need for a share of zero holds, and no one reads −0. */
@@ -163,31 +167,31 @@ final class AnswerWriter {
     private void edge(FlatNetwork net, int i, int row, FlatState state, Grants grants) {
         feeder(edge, i, row, state, grants);
         int place = row - edge[0].base;
-        edge[6].put(place, state.voltsFar[i]);
-        edge[7].put(place, state.nodeReceived[i]);
-        edge[8].put(place, finite(state.receivable[i], row));
+        put(edge[6], place, state.voltsFar[i]);
+        put(edge[7], place, state.nodeReceived[i]);
+        put(edge[8], place, finite(state.receivable[i], row));
         powered(edge[9], edge[10], net, i, row, grants);
     }
 
     private void device(FlatNetwork net, int i, int row, FlatState state, Grants grants) {
         int place = row - device[0].base;
         double floor = deviceFloor.v[place];
-        device[0].put(place, state.voltsFar[i]);
-        device[1].put(place, state.amps[i]);
-        device[2].put(place, state.nodeReceived[i]);
-        device[3].put(place, Double.isNaN(floor) ? floor : state.voltsFar[i] - floor);
+        put(device[0], place, state.voltsFar[i]);
+        put(device[1], place, state.amps[i]);
+        put(device[2], place, state.nodeReceived[i]);
+        put(device[3], place, Double.isNaN(floor) ? floor : state.voltsFar[i] - floor);
         powered(device[4], device[5], net, i, row, grants);
     }
 
     private void powered(Col yes, Col why, FlatNetwork net, int i, int row, Grants grants) {
         int place = row - yes.base;
         byte outcome = grants.outcome[i];
-        yes.put(place, outcome == Grants.POWERED ? 1 : 0);
+        put(yes, place, outcome == Grants.POWERED ? 1 : 0);
         if (outcome == Grants.POWERED) {
-            why.put(place, 0);
+            put(why, place, 0);
             return;
         }
-        why.put(place, texts.number(dark(outcome, net, i, row, grants)));
+        put(why, place, texts.number(dark(outcome, net, i, row, grants)));
     }
 
     private String dark(byte outcome, FlatNetwork net, int i, int row, Grants grants) {
@@ -208,19 +212,19 @@ final class AnswerWriter {
         int place = row - run[0].base;
         double drop = state.voltsNear[i] - state.voltsFar[i];
         boolean four = pairs.v[place] == 1;
-        run[0].put(place, state.ohms[i]);
-        run[1].put(place, state.voltsNear[i]);
-        run[2].put(place, state.voltsFar[i]);
-        run[3].put(place, state.amps[i]);
-        run[4].put(place, state.amps[i] * (four ? worstShare : 0.5));
-        run[5].put(place, state.sent[i]);
-        run[6].put(place, state.received[i]);
-        run[7].put(place, state.loss[i]);
-        run[8].put(place, drop);
-        run[9].put(place, drop / state.voltsNear[i]);
-        run[10].put(place, state.temp[i]);
-        run[11].put(place, state.rise[i]);
+        put(run[0], place, state.ohms[i]);
+        put(run[1], place, state.voltsNear[i]);
+        put(run[2], place, state.voltsFar[i]);
+        put(run[3], place, state.amps[i]);
+        put(run[4], place, state.amps[i] * (four ? worstShare : 0.5));
+        put(run[5], place, state.sent[i]);
+        put(run[6], place, state.received[i]);
+        put(run[7], place, state.loss[i]);
+        put(run[8], place, drop);
+        put(run[9], place, drop / state.voltsNear[i]);
+        put(run[10], place, state.temp[i]);
+        put(run[11], place, state.rise[i]);
         double cliff = state.cliffShare[i];
-        run[12].put(place, !Double.isNaN(cliff) ? cliff : faults.lack(Lack.NO_CLIFF, row));
+        put(run[12], place, !Double.isNaN(cliff) ? cliff : faults.lack(Lack.NO_CLIFF, row));
     }
 }

@@ -147,7 +147,8 @@ final class CellVertex extends RowVertex {
             return evaluator.empty(out, place);
         }
         double value = rule.at(place);
-        return Double.isNaN(value) && Faults.isPlain(value) ? evaluator.empty(out, place) : value;
+        boolean none = Double.isNaN(value) && Faults.isPlain(value);
+        return none ? evaluator.empty(out, place) : Faults.sound(value, out.base + place);
     }
 
     @Override

@@ -32,6 +32,7 @@ public enum EngineCode implements Code {
     DARK_PARENT,
     DARK_NO_CLASS,
     NO_LIMIT,
+    TOO_LARGE,
     LOOP,
     CORD_LONGER,
     TOO_COLD,

@@ -60,6 +60,16 @@ final class Faults {
      * @param name as {@link #name} numbered it
      */
     double lack(Lack lack, int row, int name) {
+        return said(lack, row, name);
+    }
+
+    /** The value itself; for one that grew beyond all numbers on the way, the value that says so. */
+    static double sound(double value, int row) {
+        boolean isFault = Double.isNaN(value) && !isPlain(value);
+        return isFault || Double.isFinite(value) ? value : said(Lack.TOO_LARGE, row, 0);
+    }
+
+    private static double said(Lack lack, int row, int name) {
         long said = (long) lack.ordinal() << LACK_AT | (long) name << NAME_AT | row;
         return Double.longBitsToDouble(QUIET | LACKS | said);
     }

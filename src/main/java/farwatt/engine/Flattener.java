@@ -99,12 +99,16 @@ final class Flattener {
             while (at < end) {
                 int row = topology.order[at];
                 int run = topology.feedRun[row];
-                int bundle = run < 0 ? -1 : bundleOf[run];
-                if (bundle >= 0 && denseBundle[bundle - bundleBase()] < 0) {
-                    shapes.measure(bundle - bundleBase());
-                    denseBundle[bundle - bundleBase()] = bundles++;
+                int bundle = run < 0 || bundleOf[run] < 0 ? -1 : bundleOf[run] - bundleBase();
+                if (bundle >= 0 && denseBundle[bundle] < 0) {
+                    shapes.measure(bundle);
                 }
                 if (put(net, n, row, at, corner)) {
+                    // only what stands is numbered: the circuit counts on numbers below that of its rows
+                    if (bundle >= 0 && denseBundle[bundle] < 0) {
+                        denseBundle[bundle] = bundles++;
+                    }
+                    net.bundle[n] = bundle < 0 ? -1 : denseBundle[bundle];
                     cut[row] = 0;
                     node[n] = row;
                     flatAt[at++] = n++;
@@ -175,6 +179,11 @@ final class Flattener {
         return value;
     }
 
+    /** A figure put together here, which may have grown beyond all numbers. */
+    private double grown(double value, int row) {
+        return ok(Faults.sound(value, row));
+    }
+
     /** A limit that was left empty limits nothing; one that has no value for another reason is a fault. */
     private double limit(Col col, int place) {
         return faults.isBlank(col, place) ? Double.POSITIVE_INFINITY : ok(col.v[place]);
@@ -218,7 +227,7 @@ final class Flattener {
         double guard = ok(cells.guard.v[place]);
         double most = budget == Double.POSITIVE_INFINITY ? budget : budget * (1 - guard);
         double from = limit(cells.derateFrom, place);
-        double over = Math.max(0, ok(air.ofNode(row, corner)) - from);
+        double over = Math.max(0, grown(air.ofNode(row, corner), row) - from);
         double left = Math.max(0, 1 - ok(cells.derateRate.v[place]) * over);
         return over == 0 || most == Double.POSITIVE_INFINITY ? most : most * left;
     }
@@ -234,21 +243,20 @@ final class Flattener {
         net.alpha[n] = ok(inside.alpha.v[place]);
         net.alphaCord[n] = ok(practice.value("copper_alpha"));
         net.alphaOthers[n] = net.alphaCord[n];
-        net.ambient[n] = ok(air.ofZone(zone, corner));
+        net.ambient[n] = grown(air.ofZone(zone, corner), run);
         double coldest = 1 + Math.max(net.alpha[n], net.alphaCord[n]) * (net.ambient[n] - 20);
         if (coldest <= 0) {
             String id = layout.id(run);
             ok(faults.raise(Fault.Kind.UNREADABLE, topology.place(run), EngineCode.TOO_COLD, id));
         }
-        net.bundle[n] = bundlePlace < 0 ? -1 : denseBundle[bundlePlace];
         if (bundlePlace >= 0 && shapes.faultOf(bundlePlace) != 0) {
             ok(shapes.faultOf(bundlePlace));
         }
-        double rth = ok(shapes.rth(place, bundlePlace, zone < 0 ? -1 : zone - layout.base(Table.ZONES)));
+        double rth = grown(shapes.rth(place, bundlePlace, zone < 0 ? -1 : zone - layout.base(Table.ZONES)), run);
         net.rth[n] = rth;
         net.perMetre[n] = ok(inside.perMetre.v[place]);
-        net.heat[n] = rth * net.cable[n] * net.perMetre[n];
-        net.othersRise[n] = rth * shapes.othersWatts(bundlePlace);
+        net.heat[n] = grown(rth * net.cable[n] * net.perMetre[n], run);
+        net.othersRise[n] = grown(rth * shapes.othersWatts(bundlePlace), run);
         NodeCells cells = layout.isIn(parent, Table.SOURCES) ? sources : switches;
         net.portWatts[n] = Math.min(limit(portLimit, place), limit(cells.portLimit, parent - cells.base));
         double wire = limit(ampsLimit, place);

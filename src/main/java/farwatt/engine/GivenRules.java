@@ -37,7 +37,7 @@ final class GivenRules {
                     col(asked.table, "volts_floor"),
                     new Given(
                             classes.floor(asked, topology, inside.top),
-                            List.of(Dep.here(asked), Dep.over(inside.top, relations.run))));
+                            List.of(Dep.here(asked), Dep.over(inside.top, relations.wouldFeed))));
         }
         add(RUNS, "cable_diameter", BundleShapes.usualDiameter(col(RUNS, "category")), "category");
         rules.put(col(RUNS, "pairs"), new Given(classes.pairs(inside.granted), List.of(Dep.here(inside.granted))));

@@ -12,7 +12,8 @@ enum Lack {
     PASSIVE(Fault.Kind.NOT_APPLICABLE, EngineCode.PASSIVE_NO_CLASS),
     PORT_TOO_SMALL(Fault.Kind.NOT_APPLICABLE, EngineCode.PORT_TOO_SMALL),
     NOTHING_CARRIED(Fault.Kind.NOT_APPLICABLE, EngineCode.NOTHING_CARRIED),
-    NOTHING_AVAILABLE(Fault.Kind.ARITHMETIC, EngineCode.NOTHING_AVAILABLE);
+    NOTHING_AVAILABLE(Fault.Kind.ARITHMETIC, EngineCode.NOTHING_AVAILABLE),
+    TOO_LARGE(Fault.Kind.ARITHMETIC, EngineCode.TOO_LARGE);
 
     final Fault.Kind kind;
     final EngineCode code;

@@ -100,7 +100,7 @@ final class Model {
         vertices.addAll(new SourceSide(columns, faults, practice, air, corner).vertices(relations));
         vertices.addAll(new RunRules(columns, practice).vertices());
         vertices.addAll(new AsBuilt(this).vertices());
-        vertices.addAll(new PlanRules(columns, topology, faults).vertices());
+        vertices.addAll(new PlanRules(layout, columns, topology, faults).vertices());
         own.derive();
         vertices.addAll(own.vertices());
         order();

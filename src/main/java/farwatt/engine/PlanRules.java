@@ -2,6 +2,7 @@ package farwatt.engine;
 
 import static farwatt.plan.Table.PLAN;
 
+import farwatt.plan.NaturalOrder;
 import farwatt.plan.Table;
 import farwatt.report.Place;
 import java.math.BigDecimal;
@@ -10,11 +11,15 @@ import java.util.List;
 
 /** Answers for the plan as a whole that are no plain sum over one table. */
 final class PlanRules {
+    private static final int NONE = -1;
+
+    private final Layout layout;
     private final Columns columns;
     private final Topology topology;
     private final Faults faults;
 
-    PlanRules(Columns columns, Topology topology, Faults faults) {
+    PlanRules(Layout layout, Columns columns, Topology topology, Faults faults) {
+        this.layout = layout;
         this.columns = columns;
         this.topology = topology;
         this.faults = faults;
@@ -53,17 +58,28 @@ final class PlanRules {
     private double leastShare(List<Col> shares) {
         double least = Double.POSITIVE_INFINITY;
         for (Col col : shares) {
+            int blocked = NONE;
             for (int place = 0; place < col.v.length; place++) {
                 double share = col.v[place];
                 if (!Double.isNaN(share)) {
                     least = Math.min(least, share);
                 } else if (blocks(share)) {
-                    return share;
+                    blocked = earlier(col, blocked, place);
                 }
+            }
+            if (blocked != NONE) {
+                return col.v[blocked];
             }
         }
         Place place = new Place(PLAN.key(), "", "least_reserve_share");
         return Double.isInfinite(least) ? faults.raise(Fault.Kind.NOT_APPLICABLE, place, EngineCode.NO_NODES) : least;
+    }
+
+    /** Of two places the one whose id stands first, so that the order of rows decides nothing. */
+    private int earlier(Col col, int known, int other) {
+        boolean first =
+                known == NONE || NaturalOrder.IDS.compare(layout.id(col.base + other), layout.id(col.base + known)) < 0;
+        return first ? other : known;
     }
 
     private boolean blocks(double fault) {
@@ -74,28 +90,33 @@ final class PlanRules {
     /** Exact until the end, so that the order of rows decides nothing. */
     private double cost() {
         BigDecimal sum = BigDecimal.ZERO;
-        for (Table table : List.of(Table.SOURCES, Table.SWITCHES, Table.DEVICES)) {
-            Col price = columns.need(table, "price");
+        for (Table table : List.of(Table.SOURCES, Table.SWITCHES, Table.DEVICES, Table.RUNS)) {
+            Col price = columns.need(table, table == Table.RUNS ? "price_per_length" : "price");
+            RowRule rule = table == Table.RUNS ? place -> cable(price, place) : place -> orZero(price, place);
+            int blocked = NONE;
             for (int place = 0; place < price.v.length; place++) {
-                double each = orZero(price, place);
-                if (Double.isNaN(each)) {
-                    return each;
+                double each = rule.at(place);
+                if (!Double.isFinite(each)) {
+                    blocked = earlier(price, blocked, place);
+                } else if (each != 0) {
+                    sum = sum.add(new BigDecimal(each));
                 }
-                sum = each == 0 ? sum : sum.add(new BigDecimal(each));
             }
-        }
-        Col length = columns.need(Table.RUNS, "length");
-        Col price = columns.need(Table.RUNS, "price_per_length");
-        double slack = columns.need(PLAN, "slack").v[0];
-        for (int place = 0; place < length.v.length; place++) {
-            double each = orZero(price, place);
-            double run = each == 0 ? 0 : Double.isNaN(each) ? each : each * length.v[place] * (1 + slack);
-            if (Double.isNaN(run)) {
-                return run;
+            if (blocked != NONE) {
+                return rule.at(blocked);
             }
-            sum = run == 0 ? sum : sum.add(new BigDecimal(run));
         }
         return sum.doubleValue();
+    }
+
+    private double cable(Col price, int place) {
+        double each = orZero(price, place);
+        double metres = columns.need(Table.RUNS, "length").v[place];
+        double slack = columns.need(PLAN, "slack").v[0];
+        if (each == 0 || Double.isNaN(each)) {
+            return each;
+        }
+        return Double.isNaN(metres) ? metres : Double.isNaN(slack) ? slack : each * metres * (1 + slack);
     }
 
     private double orZero(Col price, int place) {

@@ -10,6 +10,8 @@ import java.util.function.IntToDoubleFunction;
 final class Relations {
     /** From a device or switch to the run that feeds it. */
     final Relation run;
+    /** The same for one outside the trees too: to the run that would feed it if it could. */
+    final Relation wouldFeed;
     /** From a device or switch to the node that feeds it. */
     final Relation feeder;
     /** From a run to its two ends. */
@@ -41,6 +43,7 @@ final class Relations {
             }
         }
         run = new Relation("run", feedRuns, why);
+        wouldFeed = new Relation("run", topology.feedRun, why);
         feeder = new Relation("feeder", feeders, why);
         from = new Relation("from", topology.from, why);
         to = new Relation("to", topology.to, why);

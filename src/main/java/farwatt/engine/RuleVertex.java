@@ -15,7 +15,7 @@ final class RuleVertex extends RowVertex {
 
     @Override
     double value(int place) {
-        return rule.at(place);
+        return Faults.sound(rule.at(place), out.base + place);
     }
 
     @Override

@@ -17,6 +17,11 @@ final class Site {
     final int[] componentOf;
     /** By row of a node or run: its component, −1 outside the trees. */
     final int[] componentOfRow;
+    /**
+     * By row of a node or run: the component whose answers its cells can change, −1 for none. A run outside the trees
+     * takes up room in its bundle and so concerns the component that the bundle belongs to.
+     */
+    final int[] concerns;
     /** By place of a bundle: its runs in use, in natural order of their ids. */
     final int[][] members;
 
@@ -51,6 +56,21 @@ final class Site {
         for (int row = 0; row < treeOfRow.length; row++) {
             componentOfRow[row] = treeOfRow[row] < 0 ? -1 : componentOf[treeOfRow[row]];
         }
+        concerns = concerns();
+    }
+
+    private int[] concerns() {
+        int[] found = componentOfRow.clone();
+        for (int[] runs : members) {
+            int ofBundle = -1;
+            for (int run : runs) {
+                ofBundle = Math.max(ofBundle, componentOfRow[run]);
+            }
+            for (int run : runs) {
+                found[run] = ofBundle;
+            }
+        }
+        return found;
     }
 
     private static int[][] members(Layout layout, Topology topology, int[] bundleOf) {

@@ -142,8 +142,8 @@ final class Solving extends Vertex {
     }
 
     private void mark(int row) {
-        if (site.componentOfRow[row] >= 0) {
-            due.add(site.componentOfRow[row]);
+        if (site.concerns[row] >= 0) {
+            due.add(site.concerns[row]);
         }
     }
 

@@ -132,7 +132,8 @@ final class TreeRules {
                 for (int place = 0; place < col.v.length; place++) {
                     int at = topology.at[col.base + place];
                     double total = at < 0 ? topology.outside[col.base + place] : sum[at];
-                    col.put(place, Double.isNaN(total) ? total : total * headroom);
+                    double traffic = Double.isNaN(total) ? total : total * headroom;
+                    col.put(place, Faults.sound(traffic, col.base + place));
                 }
             }
         }
