@@ -58,7 +58,11 @@ public class RemediesBench {
         double draw = 56.0 / devices;
         for (int i = 1; i <= devices; i++) {
             String id = number + "-" + i;
-            text.append("device cam ").append(id).append(" | class = 2 | draw = ").append(draw).append(" W\n");
+            text.append("device cam ")
+                    .append(id)
+                    .append(" | class = 2 | draw = ")
+                    .append(draw)
+                    .append(" W\n");
             text.append("run line ").append(id).append(" | from = gate ").append(number);
             text.append(" | to = cam ").append(id).append(" | length = 30 m\n");
         }

@@ -5,7 +5,9 @@ import farwatt.plan.Plan.Spot;
 import farwatt.plan.Step;
 import farwatt.plan.Table;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Another cable, or the same connected otherwise or laid by a shorter way. */
 final class CableLadders {
@@ -54,7 +56,9 @@ final class CableLadders {
             if (gauge < now) {
                 String to = gauge + " AWG";
                 String from = ground.shown(run, "gauge").replace(" AWG", "");
-                String text = TryPhrase.TRY_FROM_TO.text(ground.id(run), from, to);
+                // an id that ends in a digit must not run into the gauge
+                String id = ground.id(run).matches(".*\\d") ? ground.id(run) + "," : ground.id(run);
+                String text = TryPhrase.TRY_FROM_TO.text(id, from, to);
                 rungs.add(new Attempt(Effort.CABLE, rungs.size(), List.of(ground.set(run, "gauge", to)), text));
             }
         }
@@ -77,7 +81,10 @@ final class CableLadders {
                         String to = (first - i) + " m";
                         String text = TryPhrase.TRY_LENGTH.text(id, from, to);
                         return new Attempt(
-                                Effort.CABLE, 3 + (now - first + i) / now, List.of(ground.set(run, "length", to)), text);
+                                Effort.CABLE,
+                                3 + (now - first + i) / now,
+                                List.of(ground.set(run, "length", to)),
+                                text);
                     },
                     Ladder.Climb.HALVE));
         }
@@ -141,21 +148,18 @@ final class CableLadders {
     }
 
     void sheath(Spot run) {
-        one(
-                Effort.CABLE,
-                "sheath",
-                TryPhrase.TRY_SHEATH.text(ground.id(run)),
-                ground.set(run, "sheath", "outdoor"));
+        one(Effort.CABLE, "sheath", TryPhrase.TRY_SHEATH.text(ground.id(run)), ground.set(run, "sheath", "outdoor"));
     }
 
     /** On a port of its own number. */
     void port(Tree.Feed feed) {
         Spot run = Ground.run(feed);
-        java.util.Set<Integer> taken = new java.util.HashSet<>();
+        Set<Integer> taken = new HashSet<>();
         for (Tree.Feed other : ground.scene().tree().below(feed.from())) {
             taken.add((int) ground.number(Ground.run(other), "port"));
         }
-        int most = (int) ground.scene().of(feed.from().table(), "ports").at(feed.from().place());
+        int most = (int)
+                ground.scene().of(feed.from().table(), "ports").at(feed.from().place());
         for (int port = 1; port <= most; port++) {
             if (!taken.contains(port)) {
                 String text = TryPhrase.TRY_PORT.text(ground.id(run), port, ground.id(feed.from()));
@@ -169,7 +173,9 @@ final class CableLadders {
     void runLimit(Tree.Feed feed) {
         Spot run = Ground.run(feed);
         double now = ground.number(run, "port_limit");
-        double node = ground.scene().of(feed.from().table(), "port_limit").at(feed.from().place());
+        double node = ground.scene()
+                .of(feed.from().table(), "port_limit")
+                .at(feed.from().place());
         List<Attempt> rungs = new ArrayList<>();
         for (String watts : GearLadders.WATTS) {
             double to = Double.parseDouble(watts);

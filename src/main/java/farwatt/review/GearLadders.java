@@ -31,7 +31,8 @@ final class GearLadders {
     /** Whatever lets a node give more. */
     void power(Spot node) {
         boolean passive = ground.scene().passive(node);
-        boolean regulated = node.table() == Table.SOURCES || !ground.word(node, "mode").equals("direct");
+        boolean regulated =
+                node.table() == Table.SOURCES || !ground.word(node, "mode").equals("direct");
         grants(node);
         guard(node);
         if (!passive) {

@@ -2,6 +2,8 @@ package farwatt.review;
 
 import farwatt.engine.Calculation;
 import farwatt.plan.Cell;
+import farwatt.plan.Naming;
+import farwatt.plan.NaturalOrder;
 import farwatt.plan.Plan;
 import farwatt.plan.Plan.Spot;
 import farwatt.plan.Step;
@@ -34,7 +36,9 @@ final class Ground {
     }
 
     private Optional<Spot> spot(Table table) {
-        int at = table.isSite() ? scene.calc().plan().rows(table).place(finding.place().row()) : -1;
+        int at = table.isSite()
+                ? scene.calc().plan().rows(table).place(finding.place().row())
+                : -1;
         return at < 0 ? Optional.empty() : Optional.of(new Spot(table, at));
     }
 
@@ -56,7 +60,9 @@ final class Ground {
         } else if (row.table() == Table.RUNS) {
             feed.filter(f -> f.to().table() == Table.SWITCHES).ifPresent(f -> nodes.add(f.to()));
         }
-        for (Optional<Tree.Feed> up = feed; up.isPresent(); up = scene.tree().feedOf(up.get().from())) {
+        for (Optional<Tree.Feed> up = feed;
+                up.isPresent();
+                up = scene.tree().feedOf(up.get().from())) {
             way.add(up.get());
             nodes.add(up.get().from());
         }
@@ -135,9 +141,8 @@ final class Ground {
                 open.addAll(scene.tree().below(feed.to()));
             }
         }
-        Comparator<Tree.Feed> hungriest =
-                Comparator.comparingDouble((Tree.Feed f) -> -number(f.to(), "draw"));
-        found.sort(hungriest.thenComparing(f -> id(f.to()), farwatt.plan.NaturalOrder.IDS));
+        Comparator<Tree.Feed> hungriest = Comparator.comparingDouble((Tree.Feed f) -> -number(f.to(), "draw"));
+        found.sort(hungriest.thenComparing(f -> id(f.to()), NaturalOrder.IDS));
         return found;
     }
 
@@ -157,10 +162,6 @@ final class Ground {
 
     /** An id that the whole plan has not. */
     String freeId(String like) {
-        int count = 2;
-        while (whole.find(like + " " + count).isPresent()) {
-            count++;
-        }
-        return like + " " + count;
+        return Naming.in(whole).next(like);
     }
 }

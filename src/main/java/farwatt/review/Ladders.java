@@ -32,7 +32,8 @@ final class Ladders {
 
     private void by(ReviewCode code) {
         switch (code) {
-            case NO_OPERATING_POINT, NO_OPERATING_POINT_TREE, OVERLOAD, RIGHT, FLOOR_SWITCH, RESERVE, START_NEVER -> power();
+            case NO_OPERATING_POINT, NO_OPERATING_POINT_TREE, OVERLOAD, RIGHT, FLOOR_SWITCH, RESERVE, START_NEVER ->
+                power();
             case PORT_LIMIT, DEMOTED_SHORT, FLOOR, DARK, DARK_SWITCH, NO_CLASS -> {
                 power();
                 ground.subject().filter(s -> s.table() != Table.RUNS).ifPresent(load::priority);

@@ -171,8 +171,7 @@ final class LoadLadders {
     private void bundle(Spot run, Spot bundle) {
         String id = ground.id(bundle);
         String text = TryPhrase.TRY_APART.text(ground.id(run), id);
-        all.add(Ladder.of(
-                text, List.of(new Attempt(Effort.WAY, 0, List.of(ground.set(run, "bundle", "")), text))));
+        all.add(Ladder.of(text, List.of(new Attempt(Effort.WAY, 0, List.of(ground.set(run, "bundle", "")), text))));
         List<Spot> half = new ArrayList<>();
         int count = 0;
         for (Tree.Feed feed : ground.scene().tree().feeds()) {
@@ -191,8 +190,8 @@ final class LoadLadders {
         String other = ground.freeId(id);
         List<Step> steps = new ArrayList<>(List.of(new Step.Add(Table.BUNDLES.key(), Row.of(other))));
         half.forEach(each -> steps.add(ground.set(each, "bundle", other)));
-        String split =
-                TryPhrase.TRY_SPLIT.text(id, Say.list(half.stream().map(ground::id).toList()));
+        String split = TryPhrase.TRY_SPLIT.text(
+                id, Say.list(half.stream().map(ground::id).toList()));
         all.add(Ladder.of(split, List.of(new Attempt(Effort.WAY, 1, steps, split))));
     }
 }

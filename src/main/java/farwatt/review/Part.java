@@ -50,7 +50,8 @@ final class Part {
             int run = base(Table.RUNS) + feed.run();
             join(run, number(feed.from()));
             join(run, number(feed.to()));
-            calc.related(Table.RUNS, feed.run(), "bundle").ifPresent(b -> join(run, bundles.computeIfAbsent(b, x -> run)));
+            calc.related(Table.RUNS, feed.run(), "bundle")
+                    .ifPresent(b -> join(run, bundles.computeIfAbsent(b, x -> run)));
         }
     }
 
@@ -63,8 +64,8 @@ final class Part {
         all.addAll(List.of(Table.VALUES, Table.PRACTICE, Table.PLAN));
         for (Table table : all) {
             for (Row row : plan.rows(table)) {
-                row.forEach((name, cell) -> found[0] |= isExpression(name)
-                        && ELSEWHERE.matcher(cell.text()).find());
+                row.forEach((name, cell) -> found[0] |=
+                        isExpression(name) && ELSEWHERE.matcher(cell.text()).find());
             }
         }
         return found[0];

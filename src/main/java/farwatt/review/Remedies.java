@@ -2,6 +2,7 @@ package farwatt.review;
 
 import farwatt.engine.Calculation;
 import farwatt.plan.Plan;
+import farwatt.quantity.Show;
 import farwatt.quantity.Unit;
 import farwatt.quantity.Units;
 import farwatt.report.Cancel;
@@ -18,8 +19,11 @@ import java.util.Map;
  * on the calculation's thread, or any other if given a calculation of its own.
  */
 public final class Remedies {
-    /** Rows looked at in one search over all findings: about as many as a person would wait for. */
-    private static final long WORK = 4_000_000;
+    /** Rows looked at in one search over all findings: a few seconds of work. */
+    private static final long WORK = 1_000_000;
+
+    /** Attempts that a finding needs at least; where there is no time for so many none is begun. */
+    private static final int ATTEMPTS = 30;
 
     private final Calculation calc;
     private final Review review;
@@ -62,10 +66,10 @@ public final class Remedies {
     }
 
     private Finding mended(Finding finding, Cancel cancel) {
-        if (work > WORK) {
+        int part = parts.of(finding.place());
+        if (work + (long) ATTEMPTS * Trial.rows(parts.plan(part)) > WORK) {
             return finding.unmended(TryPhrase.TRY_UNSOUGHT.text());
         }
-        int part = parts.of(finding.place());
         Trial trial = trials.computeIfAbsent(part, p -> new Trial(parts.plan(p)));
         List<Ladder> ladders = Ladders.of(new Ground(trial.calc(), calc.plan(), finding));
         if (ladders.isEmpty()) {
@@ -93,7 +97,9 @@ public final class Remedies {
         Review after = mended.outcome().review().orElseThrow();
         double least = leastShare(after);
         double outside = parts.leastOutside(part, after.corners().keySet());
-        double whole = Double.isNaN(outside) || least <= outside ? least : Double.isNaN(least) ? outside : Math.min(least, outside);
+        double whole = Double.isNaN(outside) || least <= outside
+                ? least
+                : Double.isNaN(least) ? outside : Math.min(least, outside);
         double headroom = after.corners().values().stream()
                 .mapToDouble(CornerVerdict::leastHeadroom)
                 .filter(v -> !Double.isNaN(v))
@@ -124,7 +130,7 @@ public final class Remedies {
         }
         Plan plan = calc.plan();
         Unit money = new Units(plan.currency()).need(plan.currency());
-        String amount = farwatt.quantity.Show.text(Math.abs(cost), money);
+        String amount = Show.text(Math.abs(cost), money);
         return (cost > 0 ? TryPhrase.TRY_DEARER : TryPhrase.TRY_CHEAPER).text(text, amount);
     }
 

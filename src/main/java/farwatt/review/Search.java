@@ -23,8 +23,10 @@ final class Search {
      */
     record Mended(Attempt attempt, Trial.Outcome outcome) {
         /** Smallest intervention first, then the cheaper where prices tell. */
-        static final Comparator<Mended> SMALLEST = Comparator.comparing((Mended m) -> m.attempt().effort())
-                .thenComparingDouble(m -> Double.isNaN(m.outcome().cost()) ? 0 : m.outcome().cost())
+        static final Comparator<Mended> SMALLEST = Comparator.comparing(
+                        (Mended m) -> m.attempt().effort())
+                .thenComparingDouble(
+                        m -> Double.isNaN(m.outcome().cost()) ? 0 : m.outcome().cost())
                 .thenComparing(Mended::attempt, Attempt.SMALLEST);
     }
 

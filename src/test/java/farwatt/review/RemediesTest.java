@@ -26,8 +26,7 @@ class RemediesTest {
     private static final int PLANS = Boolean.getBoolean("farwatt.soak") ? 500 : 50;
     private static final int DEVICES = 6;
 
-    private static final String LANDING =
-            """
+    private static final String LANDING = """
             plan | reserve_target = 26 %
             source feed | type = 4 | volts = 55 V
             switch gate | volts = 55 V | uplink_right = extended | grants_by = measured | ports = 4
@@ -63,7 +62,8 @@ class RemediesTest {
         Optional<Plan> after = new Remedy("", attempt.steps(), 0, 0, 0)
                 .change(plan)
                 .map(c -> Edit.apply(plan, c).plan());
-        Set<String> left = after.map(p -> fails(Reviewer.review(Calculation.of(p)))).orElse(Set.of(key(finding)));
+        Set<String> left =
+                after.map(p -> fails(Reviewer.review(Calculation.of(p)))).orElse(Set.of(key(finding)));
         return !left.contains(key(finding)) && before.containsAll(left);
     }
 
@@ -77,8 +77,8 @@ class RemediesTest {
             for (Finding finding : review.findings()) {
                 for (Remedy remedy : finding.remedies()) {
                     String where = "seed " + seed + " " + finding.text() + " / " + remedy.text();
-                    Plan after = Edit.apply(plan, remedy.change(plan).orElseThrow())
-                            .plan();
+                    Plan after =
+                            Edit.apply(plan, remedy.change(plan).orElseThrow()).plan();
                     Review anew = Reviewer.review(Calculation.of(after));
                     assertFalse(fails(anew).contains(key(finding)), where);
                     assertTrue(before.containsAll(fails(anew)), where);
@@ -133,7 +133,9 @@ class RemediesTest {
             Optional<Attempt> found = ladder.first(a -> mends(plan, before, finding, a));
             for (int i = 1; i < ladder.count() && found.isPresent(); i++) {
                 if (ladder.rung().apply(i).equals(found.get())) {
-                    assertFalse(mends(plan, before, finding, ladder.rung().apply(i - 1)), found.get().text());
+                    assertFalse(
+                            mends(plan, before, finding, ladder.rung().apply(i - 1)),
+                            found.get().text());
                 }
             }
             return found;
@@ -200,7 +202,8 @@ class RemediesTest {
             for (var step : scenario.steps()) {
                 tried = ScenarioPlans.apply(tried, step, scenario.id(), new ArrayList<>());
             }
-            assertEquals(tried, Edit.apply(plan, remedy.change(plan).orElseThrow()).plan());
+            assertEquals(
+                    tried, Edit.apply(plan, remedy.change(plan).orElseThrow()).plan());
         }
     }
 
@@ -273,8 +276,22 @@ class RemediesTest {
                 .toList();
         assertEquals(alone, beside);
         Plan spoken = Sketch.plan(LANDING + other + "need | holds = total(draw of devices) < 200 W\n");
-        List<String> whole =
-                reserveOf(mended(spoken), "gate").remedies().stream().map(Remedy::text).toList();
+        List<String> whole = reserveOf(mended(spoken), "gate").remedies().stream()
+                .map(Remedy::text)
+                .toList();
         assertEquals(alone.get(0), whole.get(0));
+    }
+
+    @Test
+    void aSearchThatWouldTakeTooLongIsNotBegun() {
+        StringBuilder site = new StringBuilder("source feed | type = 4 | ports = 96 | budget = 60 W\n");
+        for (int i = 1; i <= 17_000; i++) {
+            site.append("device d").append(i).append(" | draw = 1 W\nrun r").append(i);
+            site.append(" | from = feed | to = d").append(i).append(" | length = 5 m\n");
+        }
+        Calculation calc = Sketch.calc(site.toString());
+        Review review = Reviewer.review(calc, farwatt.engine.Corner.MOST);
+        Finding first = Remedies.of(calc, review, Progress.SILENT, new Cancel()).findings().get(0);
+        assertTrue(first.nearest().startsWith("No remedies were sought"), first.nearest());
     }
 }
