@@ -99,7 +99,7 @@ class RemediesTest {
     @Test
     void theSmallestInterventionComesFirst() {
         int compared = 0;
-        for (long seed = 1; seed <= PLANS / 2; seed++) {
+        for (long seed = 1; seed <= PLANS / 5; seed++) {
             Plan plan = RandomPlans.of(seed, DEVICES);
             Calculation calc = Calculation.of(plan);
             Review review = mended(plan);
@@ -124,7 +124,7 @@ class RemediesTest {
                 compared += wanted.isEmpty() ? 0 : 1;
             }
         }
-        assertTrue(compared > PLANS / 2, compared + " compared");
+        assertTrue(compared > PLANS / 5, compared + " compared");
     }
 
     /** By trying all; a ladder that is climbed by halving is tried around where it was left. */
