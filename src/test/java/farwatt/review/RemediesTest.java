@@ -291,7 +291,9 @@ class RemediesTest {
         }
         Calculation calc = Sketch.calc(site.toString());
         Review review = Reviewer.review(calc, farwatt.engine.Corner.MOST);
-        Finding first = Remedies.of(calc, review, Progress.SILENT, new Cancel()).findings().get(0);
+        Finding first = Remedies.of(calc, review, Progress.SILENT, new Cancel())
+                .findings()
+                .get(0);
         assertTrue(first.nearest().startsWith("No remedies were sought"), first.nearest());
     }
 }

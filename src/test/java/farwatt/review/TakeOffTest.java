@@ -14,8 +14,7 @@ import org.junit.jupiter.api.Test;
 class TakeOffTest {
     private static final int TRIES = Boolean.getBoolean("farwatt.soak") ? 20_000 : 500;
 
-    private static final String SITE =
-            """
+    private static final String SITE = """
             plan | slack = 10 %
             zone quay | outdoor = yes
             source feed | type = 4 | price = 300 EUR
@@ -60,15 +59,19 @@ class TakeOffTest {
         assertEquals(2, line(off, TakeOff.Part.SURGE, "").order());
         assertEquals(5, line(off, TakeOff.Part.GLAND, "").order(), "three at the switch, one at each camera");
         assertEquals(2, line(off, TakeOff.Part.DEVICE, "").order());
-        assertEquals("type 4, ports: 1, 90 W a port", line(off, TakeOff.Part.SOURCE, "").kind());
-        assertEquals("regulated, ports: 4, 30 W a port", line(off, TakeOff.Part.SWITCH, "").kind());
+        assertEquals(
+                "type 4, ports: 1, 90 W a port",
+                line(off, TakeOff.Part.SOURCE, "").kind());
+        assertEquals(
+                "regulated, ports: 4, 30 W a port",
+                line(off, TakeOff.Part.SWITCH, "").kind());
         assertEquals(300 + 400 + 198, off.cost(), 1e-9);
     }
 
     @Test
     void runsWithoutALengthOrLongerThanABoxAreNamed() {
-        TakeOff.Line line = line(
-                of(SITE.replace("200 m", "290 m").replace("| length = 150 m", "")), TakeOff.Part.CABLE, "24 AWG");
+        TakeOff.Line line =
+                line(of(SITE.replace("200 m", "290 m").replace("| length = 150 m", "")), TakeOff.Part.CABLE, "24 AWG");
         assertEquals(List.of("line 2"), line.unmeasured());
         assertEquals(List.of("line 1"), line.overlong());
         assertEquals(0, line.boxes());
