@@ -20,7 +20,7 @@ import java.util.Map;
  */
 public final class Remedies {
     /** Rows looked at in one search over all findings: a few seconds of work. */
-    private static final long WORK = 1_000_000;
+    private static final long WORK = 500_000;
 
     /** Attempts that a finding needs at least; where there is no time for so many none is begun. */
     private static final int ATTEMPTS = 30;
@@ -54,12 +54,13 @@ public final class Remedies {
     private Review all(Progress progress, Cancel cancel) {
         List<Finding> findings = new ArrayList<>();
         int done = 0;
+        int all = review.fails();
         for (Finding finding : review.findings()) {
             cancel.check();
             boolean fails = finding.level() == Level.FAIL;
             findings.add(fails ? mended(finding, cancel) : finding);
             if (fails) {
-                progress.at(++done / (double) review.fails(), finding.place().text());
+                progress.at(++done / (double) all, finding.place().text());
             }
         }
         return new Review(review.verdict(), review.corners(), findings, review.cautions());
