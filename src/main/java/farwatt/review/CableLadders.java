@@ -5,7 +5,9 @@ import farwatt.plan.Plan.Spot;
 import farwatt.plan.Step;
 import farwatt.plan.Table;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Another cable, or the same connected otherwise or laid by a shorter way. */
 final class CableLadders {
@@ -54,7 +56,9 @@ final class CableLadders {
             if (gauge < now) {
                 String to = gauge + " AWG";
                 String from = ground.shown(run, "gauge").replace(" AWG", "");
-                String text = TryPhrase.TRY_FROM_TO.text(ground.id(run), from, to);
+                // an id that ends in a digit must not run into the gauge
+                String id = ground.id(run).matches(".*\\d") ? ground.id(run) + "," : ground.id(run);
+                String text = TryPhrase.TRY_FROM_TO.text(id, from, to);
                 rungs.add(new Attempt(Effort.CABLE, rungs.size(), List.of(ground.set(run, "gauge", to)), text));
             }
         }
@@ -150,7 +154,7 @@ final class CableLadders {
     /** On a port of its own number. */
     void port(Tree.Feed feed) {
         Spot run = Ground.run(feed);
-        java.util.Set<Integer> taken = new java.util.HashSet<>();
+        Set<Integer> taken = new HashSet<>();
         for (Tree.Feed other : ground.scene().tree().below(feed.from())) {
             taken.add((int) ground.number(Ground.run(other), "port"));
         }

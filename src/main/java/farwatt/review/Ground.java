@@ -2,6 +2,8 @@ package farwatt.review;
 
 import farwatt.engine.Calculation;
 import farwatt.plan.Cell;
+import farwatt.plan.Naming;
+import farwatt.plan.NaturalOrder;
 import farwatt.plan.Plan;
 import farwatt.plan.Plan.Spot;
 import farwatt.plan.Step;
@@ -140,7 +142,7 @@ final class Ground {
             }
         }
         Comparator<Tree.Feed> hungriest = Comparator.comparingDouble((Tree.Feed f) -> -number(f.to(), "draw"));
-        found.sort(hungriest.thenComparing(f -> id(f.to()), farwatt.plan.NaturalOrder.IDS));
+        found.sort(hungriest.thenComparing(f -> id(f.to()), NaturalOrder.IDS));
         return found;
     }
 
@@ -160,10 +162,6 @@ final class Ground {
 
     /** An id that the whole plan has not. */
     String freeId(String like) {
-        int count = 2;
-        while (whole.find(like + " " + count).isPresent()) {
-            count++;
-        }
-        return like + " " + count;
+        return Naming.in(whole).next(like);
     }
 }

@@ -2,7 +2,7 @@ package farwatt.review;
 
 import farwatt.engine.Calculation;
 import farwatt.plan.Plan;
-import farwatt.plan.Table;
+import farwatt.quantity.Show;
 import farwatt.quantity.Unit;
 import farwatt.quantity.Units;
 import farwatt.report.Cancel;
@@ -19,10 +19,11 @@ import java.util.Map;
  * on the calculation's thread, or any other if given a calculation of its own.
  */
 public final class Remedies {
-    /** Rows looked at in one search over all findings: about as many as a person would wait for. */
-    private static final long WORK = 4_000_000;
-    /** Runs of connected trees beyond which nothing is sought: each attempt would take too long. */
-    private static final int MOST_RUNS = 4_000;
+    /** Rows looked at in one search over all findings: a few seconds of work. */
+    private static final long WORK = 500_000;
+
+    /** Attempts that a finding needs at least; where there is no time for so many none is begun. */
+    private static final int ATTEMPTS = 30;
 
     private final Calculation calc;
     private final Review review;
@@ -53,23 +54,21 @@ public final class Remedies {
     private Review all(Progress progress, Cancel cancel) {
         List<Finding> findings = new ArrayList<>();
         int done = 0;
+        int all = review.fails();
         for (Finding finding : review.findings()) {
             cancel.check();
             boolean fails = finding.level() == Level.FAIL;
             findings.add(fails ? mended(finding, cancel) : finding);
             if (fails) {
-                progress.at(++done / (double) review.fails(), finding.place().text());
+                progress.at(++done / (double) all, finding.place().text());
             }
         }
         return new Review(review.verdict(), review.corners(), findings, review.cautions());
     }
 
     private Finding mended(Finding finding, Cancel cancel) {
-        if (work > WORK) {
-            return finding.unmended(TryPhrase.TRY_UNSOUGHT.text());
-        }
         int part = parts.of(finding.place());
-        if (!trials.containsKey(part) && parts.plan(part).rows(Table.RUNS).size() > MOST_RUNS) {
+        if (work + (long) ATTEMPTS * Trial.rows(parts.plan(part)) > WORK) {
             return finding.unmended(TryPhrase.TRY_UNSOUGHT.text());
         }
         Trial trial = trials.computeIfAbsent(part, p -> new Trial(parts.plan(p)));
@@ -132,7 +131,7 @@ public final class Remedies {
         }
         Plan plan = calc.plan();
         Unit money = new Units(plan.currency()).need(plan.currency());
-        String amount = farwatt.quantity.Show.text(Math.abs(cost), money);
+        String amount = Show.text(Math.abs(cost), money);
         return (cost > 0 ? TryPhrase.TRY_DEARER : TryPhrase.TRY_CHEAPER).text(text, amount);
     }
 

@@ -58,7 +58,7 @@ final class Trial {
         before = Reviewer.review(calc);
         fails = failing(before);
         cost = cost(calc);
-        rows = calc.rows(Table.RUNS) + calc.rows(Table.DEVICES) + 1;
+        rows = rows(plan);
     }
 
     Calculation calc() {
@@ -72,6 +72,11 @@ final class Trial {
     /** How much work one attempt is: rows to look at. */
     int rows() {
         return rows;
+    }
+
+    /** The same for a plan on which nothing was tried yet. */
+    static int rows(Plan plan) {
+        return plan.rows(Table.RUNS).size() + plan.rows(Table.DEVICES).size() + 1;
     }
 
     private static double cost(Calculation calc) {

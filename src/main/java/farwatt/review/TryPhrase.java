@@ -3,7 +3,7 @@ package farwatt.review;
 import farwatt.report.Code;
 import farwatt.report.Messages;
 
-/** What a remedy changes, in words of the trade; they stand in the message catalogue. */
+/** What a remedy changes and what a take-off counts, in words of the trade; they stand in the message catalogue. */
 enum TryPhrase implements Code {
     TRY_FROM_TO,
     TRY_PAIRS,
@@ -48,7 +48,10 @@ enum TryPhrase implements Code {
     TRY_CHEAPER,
     TRY_NEAREST,
     TRY_NOTHING,
-    TRY_UNSOUGHT;
+    TRY_UNSOUGHT,
+    TAKE_CABLE,
+    TAKE_SOURCE,
+    TAKE_SWITCH;
 
     @Override
     public String room() {

@@ -99,7 +99,7 @@ class RemediesTest {
     @Test
     void theSmallestInterventionComesFirst() {
         int compared = 0;
-        for (long seed = 1; seed <= PLANS / 2; seed++) {
+        for (long seed = 1; seed <= PLANS / 5; seed++) {
             Plan plan = RandomPlans.of(seed, DEVICES);
             Calculation calc = Calculation.of(plan);
             Review review = mended(plan);
@@ -124,7 +124,7 @@ class RemediesTest {
                 compared += wanted.isEmpty() ? 0 : 1;
             }
         }
-        assertTrue(compared > PLANS / 2, compared + " compared");
+        assertTrue(compared > PLANS / 5, compared + " compared");
     }
 
     /** By trying all; a ladder that is climbed by halving is tried around where it was left. */
@@ -280,5 +280,20 @@ class RemediesTest {
                 .map(Remedy::text)
                 .toList();
         assertEquals(alone.get(0), whole.get(0));
+    }
+
+    @Test
+    void aSearchThatWouldTakeTooLongIsNotBegun() {
+        StringBuilder site = new StringBuilder("source feed | type = 4 | ports = 96 | budget = 60 W\n");
+        for (int i = 1; i <= 17_000; i++) {
+            site.append("device d").append(i).append(" | draw = 1 W\nrun r").append(i);
+            site.append(" | from = feed | to = d").append(i).append(" | length = 5 m\n");
+        }
+        Calculation calc = Sketch.calc(site.toString());
+        Review review = Reviewer.review(calc, farwatt.engine.Corner.MOST);
+        Finding first = Remedies.of(calc, review, Progress.SILENT, new Cancel())
+                .findings()
+                .get(0);
+        assertTrue(first.nearest().startsWith("No remedies were sought"), first.nearest());
     }
 }
