@@ -11,6 +11,7 @@ final class Draft {
     private final Map<String, String> run = new LinkedHashMap<>();
     private final List<Remark> remarks = new ArrayList<>(2);
     private final List<Understood> understood = new ArrayList<>(2);
+    private List<Remark> settled = List.of();
     private String name = "";
     private String zone = "";
     private int count = 1;
@@ -81,6 +82,17 @@ final class Draft {
 
     boolean isPart() {
         return part;
+    }
+
+    /** What was said so far is what the row itself says; what comes later depends on other rows. */
+    void settle() {
+        settled = List.copyOf(remarks);
+    }
+
+    /** Takes back what was said because of other rows. */
+    void unsettle() {
+        remarks.clear();
+        remarks.addAll(settled);
     }
 
     /** Takes back everything said: the row stands for no device. */

@@ -94,6 +94,8 @@ public enum IntakeSays implements Code {
     IS_ARCHIVE,
     IS_BINARY,
     SWELLS,
+    MENDED,
+    NO_PLACE,
     DAMAGED,
     TOO_MANY_CELLS,
     OUT_HIDDEN_SHEET,

@@ -45,7 +45,7 @@ public final class Workbook {
                 cancel,
                 Titles.SUMMARY,
                 (book, name) -> {
-                    book.mark(content.scenario());
+                    book.mark(Origin.of(content));
                     new SummaryPage(book, name, content, tables).write(power);
                 });
     }
