@@ -15,6 +15,7 @@ final class Draft {
     private String name = "";
     private String zone = "";
     private int count = 1;
+    private final Map<String, String> readings = new LinkedHashMap<>();
     private boolean part;
     private boolean node;
     private List<String> ports = List.of();
@@ -73,6 +74,15 @@ final class Draft {
 
     boolean isNode() {
         return node;
+    }
+
+    /** Something measured on the run that the row names. */
+    void reading(String key, String text) {
+        readings.put(key, text);
+    }
+
+    Map<String, String> readings() {
+        return readings;
     }
 
     /** The row is a part of something else, such as one port of a switch: no device is made of it. */

@@ -95,6 +95,7 @@ final class Reading {
                 assembler.devices(),
                 assembler.runs(),
                 switches(assembler),
+                assembler.readings(),
                 assembler.zones(),
                 List.copyOf(ownColumns.values()),
                 assembler.held(),
@@ -193,7 +194,7 @@ final class Reading {
         if (listing.heading().isEmpty()) {
             notices.add(Notice.of(Level.WARN, IntakeSays.NO_HEADING, Place.NONE));
         }
-        if (!listing.saysPower() && switches.isEmpty()) {
+        if (!listing.saysPower() && !listing.saysReadings() && switches.isEmpty()) {
             notices.add(Notice.of(Level.WARN, IntakeSays.LIST_WITHOUT_POWER, Place.NONE));
         }
         questions.addAll(Asking.columns(listing));
