@@ -26,9 +26,8 @@ final class Alike {
         }
         int slot = (hash ^ hash >>> 13) & (SLOTS - 1);
         RawCell there = cells[slot];
-        boolean same = there != null
-                && there.text().length() == length
-                && all.regionMatches(from, there.text(), 0, length);
+        boolean same =
+                there != null && there.text().length() == length && all.regionMatches(from, there.text(), 0, length);
         if (!same) {
             there = RawCell.text(all.substring(from, to));
             cells[slot] = there;

@@ -100,7 +100,8 @@ public final class TakeIn {
         String label = Messages.text(IntakeSays.STEP, added.size(), changed.size());
         Optional<Change.Batch> batch =
                 changes.isEmpty() ? Optional.empty() : Optional.of(new Change.Batch(label, changes));
-        boolean readingsOnly = outcome.devices().isEmpty() && !outcome.readings().isEmpty();
+        boolean readingsOnly =
+                outcome.devices().isEmpty() && !outcome.readings().isEmpty();
         return new Taken(batch, added, changed, same, readingsOnly ? List.of() : gone(), questions, notices);
     }
 

@@ -77,7 +77,8 @@ final class Xlsx {
         List<Map<XlsxSheet.Open, String>> open = new ArrayList<>();
         long left = MOST_CELLS;
         for (Named one : named) {
-            try (InputStream in = new Unpacked(one.part().getInputStream(), one.part().getSize())) {
+            try (InputStream in =
+                    new Unpacked(one.part().getInputStream(), one.part().getSize())) {
                 XlsxSheet sheet = new XlsxSheet(xml(in), strings, styles, numbers, cancel);
                 sheet.read(left);
                 left -= sheet.rows().size();

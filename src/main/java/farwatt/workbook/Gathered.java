@@ -84,7 +84,8 @@ final class Gathered {
             return;
         }
         if (cell.isBlank()) {
-            before.ifPresent(b -> wishes.add(new Wish(table, id, name.key(), Optional.empty(), where, b.text(), false)));
+            before.ifPresent(
+                    b -> wishes.add(new Wish(table, id, name.key(), Optional.empty(), where, b.text(), false)));
             return;
         }
         Cell typed = typed(name, cell);
@@ -122,7 +123,9 @@ final class Gathered {
     /** What was typed, in the form of a plan's cell. */
     private Cell typed(Name name, SheetIn.Cell cell) {
         if (!Double.isFinite(cell.number())) {
-            return name.kind() instanceof Kind.YesNo ? yesNo(cell.text().strip()) : Cell.text(cell.text().strip());
+            return name.kind() instanceof Kind.YesNo
+                    ? yesNo(cell.text().strip())
+                    : Cell.text(cell.text().strip());
         }
         BigDecimal number = new BigDecimal(cell.number()).round(KEPT);
         boolean measured = name.kind() instanceof Kind.Quantity || name.kind() instanceof Kind.Gauge;

@@ -17,7 +17,8 @@ final class Headings {
         Optional<SheetIn.Line> best = Optional.empty();
         int most = 1;
         for (SheetIn.Line line : sheet.lines()) {
-            boolean named = line.cells().values().stream().anyMatch(c -> c.text().strip().equals(first));
+            boolean named = line.cells().values().stream()
+                    .anyMatch(c -> c.text().strip().equals(first));
             int found = named ? columns(line, schedule).size() : 0;
             if (found > most) {
                 most = found;

@@ -41,8 +41,7 @@ public record Origin(String scenario, Corner corner, String fingerprint) {
             return Optional.empty();
         }
         Corner corner = Corner.of(words.getOrDefault(CORNER, "")).orElse(Corner.TYPICAL);
-        return Optional.of(
-                new Origin(scenario.equals(BASE) ? "" : scenario, corner, words.getOrDefault(PLAN, "")));
+        return Optional.of(new Origin(scenario.equals(BASE) ? "" : scenario, corner, words.getOrDefault(PLAN, "")));
     }
 
     /** True when the plan file is another than the one the workbook was written from. */

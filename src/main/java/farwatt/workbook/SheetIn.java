@@ -62,8 +62,7 @@ record SheetIn(String name, List<Line> lines) {
         }
     }
 
-    static SheetIn read(String name, XMLStreamReader xml, List<String> texts, Cancel cancel)
-            throws XMLStreamException {
+    static SheetIn read(String name, XMLStreamReader xml, List<String> texts, Cancel cancel) throws XMLStreamException {
         List<Line> lines = new ArrayList<>();
         int row = 0;
         while (xml.hasNext()) {
@@ -171,8 +170,8 @@ record SheetIn(String name, List<Line> lines) {
         return text.contains("_x")
                 ? WRITTEN_BY_NUMBER
                         .matcher(text)
-                        .replaceAll(m ->
-                                Matcher.quoteReplacement(String.valueOf((char) Integer.parseInt(m.group(1), 16))))
+                        .replaceAll(
+                                m -> Matcher.quoteReplacement(String.valueOf((char) Integer.parseInt(m.group(1), 16))))
                 : text;
     }
 

@@ -52,7 +52,8 @@ final class TableBack {
     void read() {
         Optional<SheetIn.Line> headings = Headings.find(sheet, schedule);
         if (headings.isEmpty()) {
-            gathered.left.add(new Back.Left(sheet.name(), "", Messages.text(WorkbookCode.NO_HEADINGS, schedule.name())));
+            gathered.left.add(
+                    new Back.Left(sheet.name(), "", Messages.text(WorkbookCode.NO_HEADINGS, schedule.name())));
             return;
         }
         columns.putAll(Headings.columns(headings.get(), schedule));
@@ -67,7 +68,8 @@ final class TableBack {
         }
         ours.forEach((id, line) -> {
             if (!seen.contains(id)) {
-                gathered.missing.add(Place.row(table.key(), text(schedule.lines().at(line).get(0))));
+                gathered.missing.add(
+                        Place.row(table.key(), text(schedule.lines().at(line).get(0))));
             }
         });
     }
@@ -89,7 +91,8 @@ final class TableBack {
     private void line(SheetIn.Line line, Map<String, Integer> ours) {
         String id = id(line);
         if (id.isEmpty()) {
-            boolean meant = columns.keySet().stream().anyMatch(at -> !line.at(at).isBlank());
+            boolean meant =
+                    columns.keySet().stream().anyMatch(at -> !line.at(at).isBlank());
             if (meant) {
                 gathered.leave(where(line, 0), SheetIn.Cell.NONE, WorkbookCode.NO_ID);
             }
@@ -103,7 +106,10 @@ final class TableBack {
         if (known == null) {
             fresh(line, id);
         } else {
-            compare(line, text(schedule.lines().at(known).get(0)), schedule.lines().at(known));
+            compare(
+                    line,
+                    text(schedule.lines().at(known).get(0)),
+                    schedule.lines().at(known));
         }
     }
 

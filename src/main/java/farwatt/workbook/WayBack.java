@@ -75,8 +75,7 @@ public final class WayBack {
                 any = true;
             }
         }
-        find(sheets, Titles.TYPED)
-                .ifPresent(sheet -> new TypedBack(gathered, TypedTable.of(calc), sheet).read());
+        find(sheets, Titles.TYPED).ifPresent(sheet -> new TypedBack(gathered, TypedTable.of(calc), sheet).read());
         find(sheets, Titles.TEST)
                 .ifPresent(sheet -> new TableBack(gathered, Table.RUNS, TestTable.of(calc), sheet).read());
         for (SheetIn sheet : sheets) {
@@ -142,8 +141,7 @@ public final class WayBack {
         List<Change> changes = new ArrayList<>();
         Map<Table, Integer> ends = new EnumMap<>(Table.class);
         for (Gathered.Fresh fresh : gathered.fresh) {
-            int end = ends.merge(
-                    fresh.table(), 1, (before, one) -> before + one);
+            int end = ends.merge(fresh.table(), 1, (before, one) -> before + one);
             int place = gathered.base.rows(fresh.table()).size() + end - 1;
             changes.add(new Change.AddRow(fresh.table(), place, fresh.row()));
         }

@@ -37,17 +37,10 @@ public final class Workbook {
         Beside.check(target);
         List<NodePower> power = NodePower.of(content.calc(), content.review());
         List<Schedule> tables = Parts.of(content, power);
-        return book(
-                target,
-                tables,
-                content.imprint(),
-                progress,
-                cancel,
-                Titles.SUMMARY,
-                (book, name) -> {
-                    book.mark(Origin.of(content));
-                    new SummaryPage(book, name, content, tables).write(power);
-                });
+        return book(target, tables, content.imprint(), progress, cancel, Titles.SUMMARY, (book, name) -> {
+            book.mark(Origin.of(content));
+            new SummaryPage(book, name, content, tables).write(power);
+        });
     }
 
     /**

@@ -13,8 +13,7 @@ import org.junit.jupiter.api.Test;
 
 /** Rows held back are put right one by one and come in; that is the same as reading everything anew. */
 class MendingTest {
-    private static final String LIST =
-            """
+    private static final String LIST = """
             Name;Power (W);Length (m);Serial
             cam 1;6.5;18;A1
             cam 2;about what the old one took;31;A2
@@ -26,7 +25,10 @@ class MendingTest {
     @Test
     void aHeldRowIsPutRightAndTaken() throws Exception {
         OpenList list = Intake.openPaste(LIST, Wishes.NONE, new Cancel());
-        assertEquals(3, list.outcome().count(RowState.HELD_BACK), list.outcome().report().toString());
+        assertEquals(
+                3,
+                list.outcome().count(RowState.HELD_BACK),
+                list.outcome().report().toString());
         list.mend("line 3", "Power (W)", "7");
         list.mend("line 4", "Power (W)", "9 W");
         Outcome mended = list.mend("line 5", "Length (m)", "24");
@@ -34,7 +36,9 @@ class MendingTest {
         assertEquals(List.of("6.5 W", "7 W", "9 W", "14 W"), Lists.cells(mended.devices(), "draw"));
         assertEquals(List.of("18 m", "31 m", "12 m", "24 m"), Lists.cells(mended.runs(), "length"));
         assertEquals(RowState.CHANGED, Lists.line(mended, "line 3").state());
-        assertTrue(Lists.line(mended, "line 3").said().contains("put right by hand: 7"), mended.report().toString());
+        assertTrue(
+                Lists.line(mended, "line 3").said().contains("put right by hand: 7"),
+                mended.report().toString());
         assertEquals(
                 4,
                 TakeIn.into(Plan.EMPTY, mended, TakeIn.Policy.STOP, TakeIn.Known.UPDATE)
@@ -50,7 +54,9 @@ class MendingTest {
         assertEquals(List.of(), Lists.line(mended, "line 2").codes());
         list.mend("line 2", "Name", "sign");
         Outcome twice = list.mend("line 4", "Power (W)", "9");
-        assertEquals(2, twice.devices().stream().filter(d -> d.id().startsWith("sign")).count());
+        assertEquals(
+                2,
+                twice.devices().stream().filter(d -> d.id().startsWith("sign")).count());
     }
 
     @Test

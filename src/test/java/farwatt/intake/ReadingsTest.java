@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 class ReadingsTest {
     private static final Plan PLAN = Plan.EMPTY
             .and(Table.SOURCES, Row.of("feed"))
-            .and(Table.RUNS, Row.of("trunk").with("from", "feed").with("to", "gate").with("seen_amps", "0.9 A"))
+            .and(
+                    Table.RUNS,
+                    Row.of("trunk").with("from", "feed").with("to", "gate").with("seen_amps", "0.9 A"))
             .and(Table.RUNS, Row.of("run cam 1").with("from", "gate").with("to", "cam 1"))
             .and(Table.DEVICES, Row.of("cam 1").with("draw", "6 W"));
 
@@ -28,8 +30,7 @@ class ReadingsTest {
 
     @Test
     void readingsGoIntoTheirRunsByRunOrByDevice() throws Exception {
-        Outcome outcome = Lists.paste(
-                """
+        Outcome outcome = Lists.paste("""
                 Run;Volts near (V);Volts far (V);Measured amps (A);Wire temp (°C)
                 trunk;54,6;48,2;0,95;31
                 CAM-1;48,1;47,9;120 mA;-4,5
@@ -53,7 +54,10 @@ class ReadingsTest {
     @Test
     void whatIsNoReadingHoldsItsRowBack() throws Exception {
         Outcome outcome = Lists.paste("Kabel;Spannung nah;Spannung fern;Strom\ntrunk;54,6;?;0,9\ngate;>50;48;1\nx;;;");
-        assertEquals("0.9 A", outcome.readings().get(0).text("seen_amps"), outcome.columns().toString());
+        assertEquals(
+                "0.9 A",
+                outcome.readings().get(0).text("seen_amps"),
+                outcome.columns().toString());
         assertEquals(1, outcome.count(RowState.HELD_BACK), outcome.report().toString());
         assertEquals("intake.reading_not_read", outcome.report().get(2).codes().get(0));
     }

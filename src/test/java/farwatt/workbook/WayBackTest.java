@@ -77,7 +77,8 @@ class WayBackTest {
         assertEquals("97.5 m", after.rows(Table.RUNS).row("trunk").orElseThrow().text("length"));
         assertEquals("22 AWG", after.rows(Table.RUNS).row("trunk").orElseThrow().text("gauge"));
         assertEquals("54.6 V", after.rows(Table.RUNS).row("trunk").orElseThrow().text("seen_volts_near"));
-        assertEquals("48.25 V", after.rows(Table.RUNS).row("trunk").orElseThrow().text("seen_volts_far"));
+        assertEquals(
+                "48.25 V", after.rows(Table.RUNS).row("trunk").orElseThrow().text("seen_volts_far"));
         assertEquals(
                 "3", after.rows(Table.DEVICES).row("mast radio").orElseThrow().text("class"));
         assertEquals(
@@ -101,9 +102,14 @@ class WayBackTest {
         });
         assertEquals(Optional.empty(), back.batch());
         List<String> typed = back.left().stream().map(Back.Left::typed).sorted().toList();
-        assertEquals(List.of("1", "12", "as far as the pole", "ninety"), typed, back.left().toString());
+        assertEquals(
+                List.of("1", "12", "as far as the pole", "ninety"),
+                typed,
+                back.left().toString());
         assertTrue(back.left().stream().allMatch(l -> l.where().matches("(Runs|Devices)![A-Z]+[0-9]+")));
-        assertTrue(back.left().stream().allMatch(l -> l.why().endsWith(".")), back.left().toString());
+        assertTrue(
+                back.left().stream().allMatch(l -> l.why().endsWith(".")),
+                back.left().toString());
     }
 
     @Test
@@ -115,7 +121,9 @@ class WayBackTest {
             length.setCellValue(102);
             book.createSheet("my sums").createRow(2).createCell(1).setCellFormula("1+1");
         });
-        assertEquals("102 m", after(plan, back).rows(Table.RUNS).row("trunk").orElseThrow().text("length"));
+        assertEquals(
+                "102 m",
+                after(plan, back).rows(Table.RUNS).row("trunk").orElseThrow().text("length"));
         assertEquals(
                 List.of("=90+12", "=1+1"),
                 back.formulas().stream().map(Back.Formula::text).toList());
@@ -147,9 +155,11 @@ class WayBackTest {
         assertEquals(1, back.added().size(), back.toString());
         assertEquals("gate lamp", back.added().get(0).row());
         assertEquals(
-                List.of("ticket sign"), back.missing().stream().map(p -> p.row()).toList());
+                List.of("ticket sign"),
+                back.missing().stream().map(p -> p.row()).toList());
         Plan after = after(plan, back);
-        assertEquals("9 W", after.rows(Table.DEVICES).row("gate lamp").orElseThrow().text("draw"));
+        assertEquals(
+                "9 W", after.rows(Table.DEVICES).row("gate lamp").orElseThrow().text("draw"));
         assertTrue(after.rows(Table.DEVICES).row("ticket sign").isPresent(), "what is missing stays");
         assertEquals(List.of(), back.edited());
     }
@@ -174,7 +184,9 @@ class WayBackTest {
         assertEquals(
                 "if dark then 10 W else 6 W",
                 after(plan, back).rows(Table.DEVICES).row("cam 1").orElseThrow().text("draw"));
-        assertEquals(List.of("0.05 ohm +"), back.left().stream().map(Back.Left::typed).toList());
+        assertEquals(
+                List.of("0.05 ohm +"),
+                back.left().stream().map(Back.Left::typed).toList());
     }
 
     @Test
