@@ -72,6 +72,9 @@ final class IntakeVerb implements Callable<Integer> {
             description = "Puts one cell right, such as 'line 7/Watts=6 W'.")
     private List<String> mends = new ArrayList<>();
 
+    @Option(names = "--password", paramLabel = "WORD", description = "Opens a locked workbook.")
+    private @Nullable String password;
+
     @Option(names = "--preview", description = "Shows what was understood and changes nothing.")
     private boolean preview;
 
@@ -95,7 +98,9 @@ final class IntakeVerb implements Callable<Integer> {
             return new HandoverBack(farwatt.output, list, into, origin.get()).take(manner);
         }
         Mapping kept = kept();
-        OpenList open = Intake.open(list, Wishes.NONE.with(changed(kept)), new Cancel());
+        Wishes plain = Wishes.NONE.with(changed(kept));
+        Wishes wishes = password == null ? plain : plain.withPassword(password);
+        OpenList open = Intake.open(list, wishes, new Cancel());
         for (String mend : mends) {
             Edge edge = edge(mend);
             int mark = edge.left().indexOf('/');
@@ -125,8 +130,9 @@ final class IntakeVerb implements Callable<Integer> {
         if (!inPlan || into == null) {
             return MappingFile.read(mapping);
         }
-        return PlanMappings.of(PlanReader.read(into).plan(), mapping.toString())
-                .orElseThrow(() -> Refusal.of(CommandCode.BAD_MAPPING, mapping));
+        String name = mapping.toString();
+        return PlanMappings.of(PlanReader.read(into).plan(), name)
+                .orElseThrow(() -> Refusal.of(CommandCode.BAD_MAPPING, name));
     }
 
     /** What a person lays down at the command line goes before what was kept. */

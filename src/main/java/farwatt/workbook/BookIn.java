@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -147,7 +148,7 @@ final class BookIn implements AutoCloseable {
             int read = super.read(into, from, length);
             left -= Math.max(0, read);
             if (left < 0) {
-                throw new IOException("a part unpacks to more than " + (LARGEST_PART >> 20) + " MB");
+                throw new ZipException("a part unpacks to more than " + (LARGEST_PART >> 20) + " MB");
             }
             return read;
         }

@@ -57,12 +57,19 @@ public final class ScenarioTable {
     }
 
     private void fill() {
-        line("plan", "holds in every corner", "", side -> Entry.words(side.review().verdict().holds() ? "yes" : "no"));
-        line("plan", "tightest corner", "", side -> Entry.words(
-                side.review().verdict().corner().word()));
+        line(
+                "plan",
+                "holds in every corner",
+                "",
+                side -> Entry.words(side.review().verdict().holds() ? "yes" : "no"));
+        line(
+                "plan",
+                "tightest corner",
+                "",
+                side -> Entry.words(side.review().verdict().corner().word()));
         for (Corner corner : Corner.values()) {
-            boolean reviewed = sides.stream()
-                    .anyMatch(side -> side.review().corners().containsKey(corner));
+            boolean reviewed =
+                    sides.stream().anyMatch(side -> side.review().corners().containsKey(corner));
             if (reviewed) {
                 line("plan", "least reserve, " + corner.word(), "", side -> least(side, corner));
             }
@@ -112,9 +119,7 @@ public final class ScenarioTable {
     private static Optional<Value> value(Side side, Table table, String id, String name) {
         int place = table == Table.PLAN ? 0 : side.calc().plan().rows(table).place(id);
         boolean there = place >= 0 && place < side.calc().rows(table);
-        return there
-                ? Optional.of(side.calc().value(table, place, name)).filter(Value::isPresent)
-                : Optional.empty();
+        return there ? Optional.of(side.calc().value(table, place, name)).filter(Value::isPresent) : Optional.empty();
     }
 
     private static double dark(Side side) {

@@ -29,8 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class OfficeTest {
     private static final String OFFICE = System.getProperty("farwatt.office", "");
-    private static final String ALWAYS =
-            """
+    private static final String ALWAYS = """
             <?xml version="1.0" encoding="UTF-8"?>
             <oor:items xmlns:oor="http://openoffice.org/2001/registry">
             <item oor:path="/org.openoffice.Office.Calc/Formula/Load">

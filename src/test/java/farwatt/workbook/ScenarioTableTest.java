@@ -39,7 +39,9 @@ class ScenarioTableTest {
                 ScenarioTable.of(List.of(side("base", plan), side("thicker trunk", thicker), side("more", more)));
         assertEquals("thicker trunk", table.columns().get(4).heading());
         List<Entry> lost = line(table, "plan", "lost");
-        assertEquals(Figure.of(Calculation.of(thicker).value(Table.PLAN, 0, "lost")).content(), lost.get(4).content());
+        assertEquals(
+                Figure.of(Calculation.of(thicker).value(Table.PLAN, 0, "lost")).content(),
+                lost.get(4).content());
         assertEquals(Tone.POOR, lost.get(4).tone());
         assertEquals(Tone.PLAIN, lost.get(3).tone());
         assertEquals(Entry.words("yes"), lost.get(6));
