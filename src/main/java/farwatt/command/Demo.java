@@ -12,6 +12,7 @@ import java.io.InputStream;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 /** What a call without a verb shows: the demo plan's verdict, and its hand-over workbook beside the jar. */
 final class Demo {
@@ -27,7 +28,7 @@ final class Demo {
         CheckVerb.text(output, calculation, review, review.findings());
         Path target = beside().resolve(WORKBOOK);
         output.line("");
-        WorkbookVerb.write(target, calculation, "", opened.fingerprint().hex(), output);
+        WorkbookVerb.write(target, calculation, "", opened.fingerprint().hex(), output, List.of());
         output.line(Messages.text(CommandCode.DEMO_END));
         return Exit.DONE;
     }

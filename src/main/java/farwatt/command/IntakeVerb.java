@@ -1,6 +1,5 @@
 package farwatt.command;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import farwatt.engine.PlanWording;
 import farwatt.file.Fingerprint;
 import farwatt.file.Opened;
@@ -9,27 +8,27 @@ import farwatt.file.SafeSave;
 import farwatt.file.Underneath;
 import farwatt.intake.Intake;
 import farwatt.intake.Mapping;
+import farwatt.intake.Meaning;
+import farwatt.intake.OpenList;
 import farwatt.intake.Outcome;
-import farwatt.intake.Question;
-import farwatt.intake.ReportLine;
 import farwatt.intake.RowState;
 import farwatt.intake.TakeIn;
 import farwatt.intake.Taken;
-import farwatt.intake.TotalsCheck;
 import farwatt.intake.Wishes;
+import farwatt.plan.Change;
 import farwatt.plan.Edit;
 import farwatt.plan.Plan;
-import farwatt.plan.Row;
 import farwatt.report.Cancel;
 import farwatt.report.Messages;
-import farwatt.report.Notice;
 import farwatt.report.Refusal;
-import java.io.IOException;
+import farwatt.workbook.Origin;
+import farwatt.workbook.WayBack;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -58,6 +57,24 @@ final class IntakeVerb implements Callable<Integer> {
     @Option(names = "--keep-mapping", paramLabel = "FILE", description = "Keeps the mapping used, for the next list.")
     private @Nullable Path keepMapping;
 
+    @Option(names = "--remember", paramLabel = "NAME", description = "Keeps the mapping used in the plan itself.")
+    private String remember = "";
+
+    @Option(names = "--column", paramLabel = "HEADING=MEANING", description = "Lays down what a column means.")
+    private List<String> columns = new ArrayList<>();
+
+    @Option(names = "--answer", paramLabel = "QUESTION=CHOICE", description = "Answers a question of the report.")
+    private List<String> answers = new ArrayList<>();
+
+    @Option(
+            names = "--mend",
+            paramLabel = "PLACE/HEADING=TEXT",
+            description = "Puts one cell right, such as 'line 7/Watts=6 W'.")
+    private List<String> mends = new ArrayList<>();
+
+    @Option(names = "--password", paramLabel = "WORD", description = "Opens a locked workbook.")
+    private @Nullable String password;
+
     @Option(names = "--preview", description = "Shows what was understood and changes nothing.")
     private boolean preview;
 
@@ -73,20 +90,76 @@ final class IntakeVerb implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         TakeIn.Policy chosen = policy();
-        Mapping kept = mapping == null ? Mapping.NONE : MappingFile.read(mapping);
-        Outcome outcome = Intake.read(list, Wishes.NONE.with(kept), new Cancel());
+        Optional<Origin> origin = Files.isRegularFile(list) ? WayBack.origin(list) : Optional.empty();
+        if (origin.isPresent() && into != null) {
+            HandoverBack.Manner manner = preview
+                    ? HandoverBack.Manner.LOOK
+                    : chosen == TakeIn.Policy.STOP ? HandoverBack.Manner.WHOLE : HandoverBack.Manner.WHAT_FITS;
+            return new HandoverBack(farwatt.output, list, into, origin.get()).take(manner);
+        }
+        Mapping kept = kept();
+        Wishes plain = Wishes.NONE.with(changed(kept));
+        Wishes wishes = password == null ? plain : plain.withPassword(password);
+        OpenList open = Intake.open(list, wishes, new Cancel());
+        for (String mend : mends) {
+            Edge edge = edge(mend);
+            int mark = edge.left().indexOf('/');
+            open.mend(edge.left().substring(0, Math.max(0, mark)), edge.left().substring(mark + 1), edge.right());
+        }
+        Outcome outcome = open.outcome();
         if (keepMapping != null) {
             MappingFile.write(keepMapping, outcome.mappingUsed());
         }
         if (json) {
-            json(outcome);
+            new IntakeOut(farwatt.output).json(outcome);
         } else {
-            text(outcome);
+            new IntakeOut(farwatt.output).text(outcome);
         }
         if (preview || into == null) {
             return Exit.DONE;
         }
         return take(outcome, chosen, into);
+    }
+
+    /** The mapping of a file, or the one that the plan keeps under this name. */
+    private Mapping kept() throws Refusal {
+        if (mapping == null) {
+            return Mapping.NONE;
+        }
+        boolean inPlan = !Files.exists(mapping) && into != null && Files.exists(into);
+        if (!inPlan || into == null) {
+            return MappingFile.read(mapping);
+        }
+        String name = mapping.toString();
+        return PlanMappings.of(PlanReader.read(into).plan(), name)
+                .orElseThrow(() -> Refusal.of(CommandCode.BAD_MAPPING, name));
+    }
+
+    /** What a person lays down at the command line goes before what was kept. */
+    private Mapping changed(Mapping kept) throws Refusal {
+        Mapping changed = kept;
+        for (String column : columns) {
+            Edge edge = edge(column);
+            Meaning meaning =
+                    Meaning.of(edge.right()).orElseThrow(() -> Refusal.of(CommandCode.BAD_MEANING, edge.right()));
+            changed = changed.withColumn(edge.left(), meaning);
+        }
+        for (String answer : answers) {
+            Edge edge = edge(answer);
+            changed = changed.withAnswer(edge.left(), edge.right());
+        }
+        return changed;
+    }
+
+    /** Both sides of the last equals sign. */
+    private record Edge(String left, String right) {}
+
+    private static Edge edge(String text) throws Refusal {
+        int at = text.lastIndexOf('=');
+        if (at <= 0) {
+            throw Refusal.of(CommandCode.NO_EQUALS, text);
+        }
+        return new Edge(text.substring(0, at).strip(), text.substring(at + 1).strip());
     }
 
     private TakeIn.Policy policy() throws Refusal {
@@ -117,11 +190,15 @@ final class IntakeVerb implements Callable<Integer> {
             say(Messages.text(CommandCode.HELD_BACK, held));
             return Exit.WRONG;
         }
-        if (taken.batch().isEmpty()) {
+        List<Change> changes = new ArrayList<>(taken.batch().stream().toList());
+        if (!remember.isEmpty()) {
+            changes.add(PlanMappings.keep(plan, remember, outcome.mappingUsed()));
+        }
+        if (changes.isEmpty()) {
             say(Messages.text(CommandCode.NOTHING_WRITTEN, target));
             return Exit.DONE;
         }
-        Plan after = Edit.apply(plan, taken.batch().get()).plan();
+        Plan after = Edit.apply(plan, new Change.Batch("", changes)).plan();
         new SafeSave().save(after, target, PlanWording.canonicalFor(after), fingerprint, Underneath.REFUSE);
         say(Messages.text(
                 CommandCode.TAKEN_IN,
@@ -135,83 +212,5 @@ final class IntakeVerb implements Callable<Integer> {
 
     private void say(String text) {
         farwatt.output.say(text);
-    }
-
-    private void text(Outcome outcome) {
-        Output output = farwatt.output;
-        TextTable columns = new TextTable(List.of("heading", "understood as", "because"));
-        outcome.columns()
-                .forEach(c ->
-                        columns.row(List.of(c.heading(), c.meaning().toString().toLowerCase(Locale.ROOT), c.reason())));
-        columns.lines().forEach(output::line);
-        output.line("");
-        TextTable rows = new TextTable(List.of("place", "state", "said"));
-        for (ReportLine line : outcome.report()) {
-            rows.row(List.of(line.place(), line.state().word(), line.said()));
-        }
-        rows.lines().forEach(output::line);
-        output.line("");
-        output.line(counts(outcome));
-        for (TotalsCheck check : outcome.totals()) {
-            output.line(check.said());
-        }
-        for (Notice notice : outcome.notices()) {
-            output.line(notice.line());
-        }
-        for (Question question : outcome.questions()) {
-            output.line("asked: " + question.text());
-        }
-    }
-
-    private static String counts(Outcome outcome) {
-        return outcome.rows() + " rows: " + outcome.count(RowState.TAKEN) + " taken, "
-                + outcome.count(RowState.CHANGED) + " changed, " + outcome.count(RowState.HELD_BACK)
-                + " held back, " + outcome.count(RowState.LEFT_OUT) + " left out";
-    }
-
-    private void json(Outcome outcome) throws IOException {
-        try (JsonOut out = new JsonOut(farwatt.output)) {
-            JsonGenerator json = out.json();
-            json.writeStartObject();
-            json.writeNumberField("rows", outcome.rows());
-            json.writeNumberField("taken", outcome.count(RowState.TAKEN));
-            json.writeNumberField("changed", outcome.count(RowState.CHANGED));
-            json.writeNumberField("held_back", outcome.count(RowState.HELD_BACK));
-            json.writeNumberField("left_out", outcome.count(RowState.LEFT_OUT));
-            rows(out, "devices", outcome.devices());
-            rows(out, "runs", outcome.runs());
-            json.writeArrayFieldStart("report");
-            for (ReportLine line : outcome.report()) {
-                json.writeStartObject();
-                json.writeStringField("place", line.place());
-                json.writeStringField("state", line.state().word());
-                json.writeObjectFieldStart("original");
-                for (Map.Entry<String, String> cell : line.original().entrySet()) {
-                    json.writeStringField(cell.getKey(), cell.getValue());
-                }
-                json.writeEndObject();
-                json.writeStringField("said", line.said());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeArrayFieldStart("questions");
-            for (Question question : outcome.questions()) {
-                json.writeStartObject();
-                json.writeStringField("key", question.key());
-                json.writeStringField("text", question.text());
-                json.writeStringField("used", question.used());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeEndObject();
-        }
-    }
-
-    private static void rows(JsonOut out, String name, List<Row> rows) throws IOException {
-        out.json().writeArrayFieldStart(name);
-        for (Row row : rows) {
-            out.row(row, "id");
-        }
-        out.json().writeEndArray();
     }
 }

@@ -1,6 +1,9 @@
 package farwatt.command;
 
 import farwatt.engine.Calculation;
+import farwatt.engine.ScenarioPlans;
+import farwatt.plan.Plan;
+import farwatt.plan.Scenario;
 import farwatt.report.Cancel;
 import farwatt.report.Messages;
 import farwatt.report.Progress;
@@ -8,10 +11,13 @@ import farwatt.report.Refusal;
 import farwatt.review.Reviewer;
 import farwatt.workbook.Handover;
 import farwatt.workbook.Paper;
+import farwatt.workbook.ScenarioTable;
+import farwatt.workbook.Schedule;
 import farwatt.workbook.Workbook;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -28,12 +34,38 @@ final class WorkbookVerb extends PlanVerb {
     public Integer call() throws Exception {
         Calculation calculation = calculation();
         sayNotices();
-        write(target, calculation, scenario(), fingerprint(), output());
+        write(target, calculation, scenario(), fingerprint(), output(), sideBySide());
         return Exit.DONE;
     }
 
+    /** A table of all scenarios beside the plan itself; none where there are none. */
+    private List<Schedule> sideBySide() throws Refusal {
+        Plan base = base();
+        if (base.scenarios().isEmpty()) {
+            return List.of();
+        }
+        List<ScenarioTable.Side> sides = new ArrayList<>();
+        sides.add(side("base", base));
+        for (Scenario scenario : base.scenarios()) {
+            sides.add(side(scenario.id(), ScenarioPlans.of(base, scenario.id()).plan()));
+        }
+        return List.of(ScenarioTable.of(sides));
+    }
+
+    private ScenarioTable.Side side(String id, Plan plan) throws Refusal {
+        Calculation calculation = Calculation.of(plan);
+        corner().ifPresent(calculation::look);
+        return new ScenarioTable.Side(id, calculation, Reviewer.review(calculation));
+    }
+
     /** Writes the workbook of a plan. */
-    static void write(Path target, Calculation calculation, String scenario, String fingerprint, Output output)
+    static void write(
+            Path target,
+            Calculation calculation,
+            String scenario,
+            String fingerprint,
+            Output output,
+            List<Schedule> more)
             throws Refusal {
         Paper paper = Paper.of(Locale.getDefault().getCountry());
         Handover handover = new Handover(
@@ -44,7 +76,7 @@ final class WorkbookVerb extends PlanVerb {
                 Optional.of(fingerprint),
                 LocalDate.now(ZoneId.systemDefault()),
                 paper,
-                List.of());
+                more);
         Workbook.write(target, handover, Progress.SILENT, new Cancel()).forEach(notice -> output.say(notice.line()));
         output.say(Messages.text(CommandCode.WRITTEN, target));
     }

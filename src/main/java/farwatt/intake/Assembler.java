@@ -33,6 +33,7 @@ final class Assembler {
     private final Map<String, String> zones = new LinkedHashMap<>();
     private final List<Row> devices = new ArrayList<>();
     private final List<Row> runs = new ArrayList<>();
+    private final List<Row> readings = new ArrayList<>();
     private final List<Row> held = new ArrayList<>();
     private final List<Row> switches = new ArrayList<>();
     private final List<ReportLine> report = new ArrayList<>();
@@ -104,6 +105,9 @@ final class Assembler {
             if (hasRun(item.draft())) {
                 runs.add(run(item.draft(), ids.get(i), i));
             }
+        }
+        if (!item.draft().readings().isEmpty()) {
+            readings.add(filled(Row.of(item.draft().name()), item.draft().readings()));
         }
         boolean changed = item.draft().weight() == Remark.Weight.CHANGE;
         line(item, changed ? RowState.CHANGED : RowState.TAKEN, ids);
@@ -244,6 +248,10 @@ final class Assembler {
 
     List<Row> switches() {
         return switches;
+    }
+
+    List<Row> readings() {
+        return readings;
     }
 
     List<Row> held() {

@@ -11,9 +11,11 @@ final class Draft {
     private final Map<String, String> run = new LinkedHashMap<>();
     private final List<Remark> remarks = new ArrayList<>(2);
     private final List<Understood> understood = new ArrayList<>(2);
+    private List<Remark> settled = List.of();
     private String name = "";
     private String zone = "";
     private int count = 1;
+    private final Map<String, String> readings = new LinkedHashMap<>();
     private boolean part;
     private boolean node;
     private List<String> ports = List.of();
@@ -74,6 +76,15 @@ final class Draft {
         return node;
     }
 
+    /** Something measured on the run that the row names. */
+    void reading(String key, String text) {
+        readings.put(key, text);
+    }
+
+    Map<String, String> readings() {
+        return readings;
+    }
+
     /** The row is a part of something else, such as one port of a switch: no device is made of it. */
     void part() {
         part = true;
@@ -81,6 +92,17 @@ final class Draft {
 
     boolean isPart() {
         return part;
+    }
+
+    /** What was said so far is what the row itself says; what comes later depends on other rows. */
+    void settle() {
+        settled = List.copyOf(remarks);
+    }
+
+    /** Takes back what was said because of other rows. */
+    void unsettle() {
+        remarks.clear();
+        remarks.addAll(settled);
     }
 
     /** Takes back everything said: the row stands for no device. */

@@ -75,6 +75,9 @@ record Guess(Meaning meaning, double confidence, String reason) {
         best.values().removeIf(g -> g.meaning().isMeasured() && g.meaning().measure() != measure);
         if (fits) {
             best.values().removeIf(g -> g.meaning().measure() != measure);
+            if (best.values().stream().anyMatch(g -> g.meaning().isReading())) {
+                best.values().removeIf(g -> !g.meaning().isReading());
+            }
             best.replaceAll(
                     (m, g) -> new Guess(m, Math.min(1, g.confidence() + 0.1), g.reason() + " and the unit " + symbol));
         } else {

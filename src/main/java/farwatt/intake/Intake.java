@@ -23,6 +23,16 @@ public final class Intake {
      * @throws IOException if the file cannot be read from the disk
      */
     public static Outcome read(Path file, Wishes wishes, Cancel cancel) throws IOException, Refusal {
+        return open(file, wishes, cancel).outcome();
+    }
+
+    /**
+     * The same, kept open so that rows can be mended one by one.
+     *
+     * @throws Refusal if it is no list that can be read, with the one sentence to say
+     * @throws IOException if the file cannot be read from the disk
+     */
+    public static OpenList open(Path file, Wishes wishes, Cancel cancel) throws IOException, Refusal {
         if (!Files.isRegularFile(file)) {
             throw Refusal.of(IntakeSays.NO_FILE, file.getFileName());
         }
@@ -50,14 +60,23 @@ public final class Intake {
      * @throws Refusal if nothing is in it
      */
     public static Outcome paste(String text, Wishes wishes, Cancel cancel) throws Refusal {
+        return openPaste(text, wishes, cancel).outcome();
+    }
+
+    /**
+     * A pasted text, kept open so that rows can be mended one by one.
+     *
+     * @throws Refusal if nothing is in it
+     */
+    public static OpenList openPaste(String text, Wishes wishes, Cancel cancel) throws Refusal {
         return understood(TextList.of(text, wishes.mapping()), wishes, cancel);
     }
 
-    private static Outcome understood(ListFile file, Wishes wishes, Cancel cancel) throws Refusal {
+    private static OpenList understood(ListFile file, Wishes wishes, Cancel cancel) throws Refusal {
         boolean empty = file.sheets().stream().allMatch(sheet -> sheet.rows().isEmpty());
         if (empty) {
             throw Refusal.of(IntakeSays.EMPTY);
         }
-        return new Reading(file, wishes, cancel).outcome();
+        return new OpenList(file, wishes, cancel);
     }
 }

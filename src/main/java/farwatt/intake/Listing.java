@@ -78,6 +78,11 @@ final class Listing {
         return column(meaning).map(c -> Spelling.tidy(row.cell(c.at()).text())).orElse("");
     }
 
+    /** True for a list of readings: its rows name runs that were built. */
+    boolean saysReadings() {
+        return has(Meaning.SEEN_VOLTS_NEAR, Meaning.SEEN_VOLTS_FAR);
+    }
+
     /** True when the list says anything about power at all. */
     boolean saysPower() {
         return has(

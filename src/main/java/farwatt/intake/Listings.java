@@ -4,6 +4,7 @@ import farwatt.quantity.Decimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -19,7 +20,7 @@ final class Listings {
         boolean leave = !mapping.answer("hidden_columns", "leave out").equals("take");
         Set<Integer> left = leave ? raw.hiddenColumns() : Set.of();
         Mapper mapper = new Mapper(texts, rows, mapping, left);
-        List<Column> columns = decimals(answered(mapper.columns(), mapping), rows, mapping);
+        List<Column> columns = decimals(readings(answered(mapper.columns(), mapping)), rows, mapping);
         return new Listing(raw, heading, columns, mapping, mapper.rivals());
     }
 
@@ -45,6 +46,25 @@ final class Listings {
             }
             Optional<ListUnit> unit = ListUnit.of(mapping.answer("unit:" + column.shown(), ""));
             columns.add(unit.isPresent() ? changed.with(unit.get()) : changed);
+        }
+        return columns;
+    }
+
+    /** Beside volts of both ends amps, watts and degrees were read on site too. */
+    private static List<Column> readings(List<Column> plain) {
+        boolean read = plain.stream().anyMatch(c -> c.meaning() == Meaning.SEEN_VOLTS_FAR);
+        if (!read) {
+            return plain;
+        }
+        Map<Meaning, Meaning> seen = Map.of(
+                Meaning.VOLTS, Meaning.SEEN_VOLTS_NEAR,
+                Meaning.CURRENT, Meaning.SEEN_AMPS,
+                Meaning.WATTS, Meaning.SEEN_WATTS);
+        List<Column> columns = new ArrayList<>();
+        for (Column column : plain) {
+            Meaning meaning = seen.getOrDefault(column.meaning(), column.meaning());
+            boolean free = plain.stream().noneMatch(c -> c.meaning() == meaning);
+            columns.add(free ? column.meaning(meaning) : column);
         }
         return columns;
     }
@@ -86,6 +106,7 @@ final class Listings {
     static boolean isList(Listing listing) {
         boolean named = listing.has(Meaning.NAME, Meaning.KIND);
         boolean useful = listing.saysPower()
+                || listing.saysReadings()
                 || listing.has(
                         Meaning.LENGTH,
                         Meaning.FIXED_LENGTH,

@@ -47,6 +47,13 @@ public enum Meaning {
     PRIORITY(Measure.NONE),
     /** Whether a port takes power in or gives it out. */
     DIRECTION(Measure.NONE),
+    /** Read on site, at the feeding end of a run. */
+    SEEN_VOLTS_NEAR(Measure.VOLTS),
+    /** Read on site, at the far end of a run. */
+    SEEN_VOLTS_FAR(Measure.VOLTS),
+    SEEN_AMPS(Measure.CURRENT),
+    SEEN_WATTS(Measure.POWER),
+    SEEN_TEMP(Measure.TEMPERATURE),
     /** Kept as a column of the person's own. */
     OWN(Measure.NONE),
     LEAVE_OUT(Measure.NONE);
@@ -79,6 +86,14 @@ public enum Meaning {
     /** Identifiers are text byte for byte. */
     boolean isIdentifier() {
         return this == SERIAL || this == MAC || this == ASSET;
+    }
+
+    /** Readings of a run that was built. */
+    boolean isReading() {
+        return switch (this) {
+            case SEEN_VOLTS_NEAR, SEEN_VOLTS_FAR, SEEN_AMPS, SEEN_WATTS, SEEN_TEMP -> true;
+            default -> false;
+        };
     }
 
     /** True when a column of numbers is expected. */

@@ -41,7 +41,8 @@ final class Mends {
         return sheet.withRows(rows);
     }
 
-    private static Optional<Column> column(Listing listing, String heading) {
+    /** The column of a heading as the report shows it. */
+    static Optional<Column> column(Listing listing, String heading) {
         return listing.columns().stream()
                 .filter(c -> c.shown().equals(heading) || ("column " + (c.at() + 1)).equals(heading))
                 .findFirst();

@@ -10,6 +10,7 @@ import java.util.List;
  * @param devices rows as typed into a plan
  * @param runs one for every device that came with a distance or a feeding switch; {@code from} is as the list has it
  * @param switches edge switches that a list of ports describes
+ * @param readings what was measured on runs; the id is what the list calls the run, or the device at its end
  * @param zones places that the devices name
  * @param ownColumns columns for what a plan has no name for
  * @param held devices of rows held back, not in use, with the reason in their note; for those who want to keep them
@@ -24,6 +25,7 @@ public record Outcome(
         List<Row> devices,
         List<Row> runs,
         List<Row> switches,
+        List<Row> readings,
         List<Row> zones,
         List<Row> ownColumns,
         List<Row> held,
@@ -37,6 +39,7 @@ public record Outcome(
         devices = List.copyOf(devices);
         runs = List.copyOf(runs);
         switches = List.copyOf(switches);
+        readings = List.copyOf(readings);
         zones = List.copyOf(zones);
         ownColumns = List.copyOf(ownColumns);
         held = List.copyOf(held);

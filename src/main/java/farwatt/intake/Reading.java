@@ -6,17 +6,18 @@ import farwatt.report.Level;
 import farwatt.report.Notice;
 import farwatt.report.Place;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** One pass over a file's sheets: headings, columns, rows, totals. Used once, by one thread. */
+/** A file's sheets understood: headings, columns, rows, totals. Keeps what it needs to read one row again. For one thread. */
 final class Reading {
     private static final int BETWEEN_CHECKS = 1024;
 
     private final ListFile file;
-    private final Wishes wishes;
+    private Wishes wishes;
     private final Cancel cancel;
     private final List<Assembler.Item> items = new ArrayList<>();
     private final List<ColumnMeaning> columns = new ArrayList<>();
@@ -24,7 +25,12 @@ final class Reading {
     private final List<Row> switches = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
     private final List<Notice> notices = new ArrayList<>();
-    private final List<TotalsCheck> totals = new ArrayList<>();
+    /** One listing with what reads its rows, and where its rows stand among all. */
+    private record Part(Listing listing, RowReader reader, int first, int end) {}
+
+    private final List<Part> parts = new ArrayList<>();
+    /** Rows that are read by themselves; those of a list of ports are read together. */
+    private final Map<String, Integer> places = new HashMap<>();
 
     Reading(ListFile file, Wishes wishes, Cancel cancel) {
         this.file = file;
@@ -35,6 +41,11 @@ final class Reading {
     }
 
     Outcome outcome() {
+        read();
+        return assembled();
+    }
+
+    private void read() {
         SheetChoice choice = new SheetChoice(Mends.applied(file.sheets(), wishes), wishes.mapping());
         questions.addAll(choice.questions());
         notices.addAll(choice.notices());
@@ -45,19 +56,52 @@ final class Reading {
                 listing.sheet().rows().forEach(row -> out(listing, row, choice.why(listing)));
             }
         }
+    }
+
+    /** Puts a cell of one row right and reads that row anew; empty where only reading everything anew will do. */
+    Optional<Outcome> mended(Wishes.Mend mend) {
+        Integer at = places.get(mend.place());
+        Optional<Part> part = at == null
+                ? Optional.empty()
+                : parts.stream().filter(p -> at >= p.first() && at < p.end()).findFirst();
+        Optional<Column> column = part.flatMap(p -> Mends.column(p.listing(), mend.heading()));
+        if (at == null || column.isEmpty()) {
+            return Optional.empty();
+        }
+        Assembler.Item before = items.get(at);
+        RawRow row = before.sorted().row().with(column.get().at(), RawCell.text(mend.text()));
+        Sorted sorted = new Sorted(row, Sorted.Kind.DEVICE, before.sorted().section());
+        Draft draft = part.get().reader().read(sorted);
+        wishes = wishes.mended(mend.place(), mend.heading(), mend.text());
+        sayMended(before.listing(), sorted, draft);
+        draft.settle();
+        items.set(at, new Assembler.Item(before.listing(), sorted, draft));
+        return Optional.of(assembled());
+    }
+
+    private Outcome assembled() {
+        items.forEach(item -> item.draft().unsettle());
+        List<TotalsCheck> totals = new ArrayList<>();
+        for (Part part : parts) {
+            List<Assembler.Item> here = items.subList(part.first(), part.end());
+            Identifiers.flagTwice(part.listing(), here);
+            totals.addAll(new Totals(part.listing()).check(here));
+        }
         Assembler assembler = new Assembler(items);
         assembler.assemble();
-        questions.addAll(new Asking(items, wishes.mapping()).questions());
+        List<Question> asked = new ArrayList<>(questions);
+        asked.addAll(new Asking(items, wishes.mapping()).questions());
         return new Outcome(
                 assembler.devices(),
                 assembler.runs(),
                 switches(assembler),
+                assembler.readings(),
                 assembler.zones(),
                 List.copyOf(ownColumns.values()),
                 assembler.held(),
                 columns,
                 assembler.report(),
-                questions,
+                asked,
                 totals,
                 notices,
                 wishes.mapping());
@@ -72,6 +116,7 @@ final class Reading {
     private void out(Listing listing, RawRow row, IntakeSays why) {
         Draft draft = new Draft();
         draft.say(Remark.out(why));
+        draft.settle();
         items.add(new Assembler.Item(listing, new Sorted(row, Sorted.Kind.NOTE, ""), draft));
     }
 
@@ -101,11 +146,26 @@ final class Reading {
             if (gaps.isFilled(row.row()) && row.kind() == Sorted.Kind.DEVICE) {
                 draft.say(Remark.change(IntakeSays.AS_ABOVE));
             }
+            sayMended(listing, row, draft);
+            draft.settle();
+            if (row.kind() == Sorted.Kind.DEVICE && ports.isEmpty()) {
+                places.put(listing.sheet().place(row.row()), items.size());
+            }
             items.add(new Assembler.Item(listing, row, draft));
         }
-        List<Assembler.Item> here = items.subList(first, items.size());
-        Identifiers.flagTwice(listing, here);
-        totals.addAll(new Totals(listing).check(here));
+        parts.add(new Part(listing, reader, first, items.size()));
+    }
+
+    private void sayMended(Listing listing, Sorted row, Draft draft) {
+        if (wishes.mends().isEmpty() || row.kind() != Sorted.Kind.DEVICE) {
+            return;
+        }
+        String place = listing.sheet().place(row.row());
+        for (Wishes.Mend mend : wishes.mends()) {
+            if (mend.place().equals(place)) {
+                draft.say(Remark.change(IntakeSays.MENDED, mend.heading(), mend.text()));
+            }
+        }
     }
 
     private OwnColumns ownColumns(Listing listing, List<Sorted> sorted) {
@@ -134,7 +194,7 @@ final class Reading {
         if (listing.heading().isEmpty()) {
             notices.add(Notice.of(Level.WARN, IntakeSays.NO_HEADING, Place.NONE));
         }
-        if (!listing.saysPower() && switches.isEmpty()) {
+        if (!listing.saysPower() && !listing.saysReadings() && switches.isEmpty()) {
             notices.add(Notice.of(Level.WARN, IntakeSays.LIST_WITHOUT_POWER, Place.NONE));
         }
         questions.addAll(Asking.columns(listing));

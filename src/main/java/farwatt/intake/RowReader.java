@@ -32,6 +32,10 @@ final class RowReader {
         RawRow row = sorted.row();
         Draft draft = new Draft();
         name(row, draft);
+        if (listing.saysReadings()) {
+            new RowReadings(listing, row, draft).read();
+            return draft;
+        }
         listing.column(Meaning.QUANTITY).ifPresent(column -> {
             QuantityReader quantity = QuantityReader.read(row.cell(column.at()), column);
             draft.count(quantity.count());

@@ -88,6 +88,11 @@ public final class TakeIn {
         if (policy == Policy.KEEP) {
             outcome.held().forEach(row -> device(Table.DEVICES, row));
         }
+        TakeInReadings readings = new TakeInReadings(plan);
+        outcome.readings().forEach(row -> changes.addAll(readings.place(row)));
+        changed.addAll(readings.changed());
+        same.addAll(readings.same());
+        notices.addAll(readings.notices());
         TakeInRuns runs = new TakeInRuns(plan, names, devices, outcome);
         outcome.runs().forEach(run -> runs.place(run).forEach(this::add));
         questions.addAll(runs.questions());
@@ -95,7 +100,9 @@ public final class TakeIn {
         String label = Messages.text(IntakeSays.STEP, added.size(), changed.size());
         Optional<Change.Batch> batch =
                 changes.isEmpty() ? Optional.empty() : Optional.of(new Change.Batch(label, changes));
-        return new Taken(batch, added, changed, same, gone(), questions, notices);
+        boolean readingsOnly =
+                outcome.devices().isEmpty() && !outcome.readings().isEmpty();
+        return new Taken(batch, added, changed, same, readingsOnly ? List.of() : gone(), questions, notices);
     }
 
     private void add(Change change) {

@@ -20,9 +20,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * One workbook while it is being written; keeps a few lines in memory at a time. For one thread.
  */
 final class Book implements AutoCloseable {
-    /** What the mark of a hand-over says when no scenario was applied. */
-    static final String BASE = "base";
-
     private static final int WINDOW = 64;
     /** The most characters that a cell of a workbook may hold. */
     private static final int MOST_TEXT = 32_767;
@@ -63,11 +60,10 @@ final class Book implements AutoCloseable {
     }
 
     /** Marks the workbook as a hand-over, so that it is known again when it comes back. */
-    void mark(Optional<String> scenario) {
-        book.getXSSFWorkbook()
-                .getProperties()
-                .getCustomProperties()
-                .addProperty(BookIn.MARK, legal(scenario.orElse(BASE)));
+    void mark(Origin origin) {
+        POIXMLProperties.CustomProperties properties =
+                book.getXSSFWorkbook().getProperties().getCustomProperties();
+        origin.words().forEach((key, word) -> properties.addProperty(key, legal(word)));
     }
 
     SXSSFWorkbook poi() {

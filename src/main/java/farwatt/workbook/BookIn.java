@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -25,11 +26,9 @@ import javax.xml.stream.XMLStreamReader;
  * Reads from front to back and keeps only cells that hold something. For one thread.
  */
 final class BookIn implements AutoCloseable {
-    /** Name of the property that tells a hand-over from other workbooks; its value names the scenario. */
-    static final String MARK = "Farwatt hand-over";
-
     private static final long LARGEST_PART = 400L << 20;
     private static final String RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+    private static final String PROPERTIES = "docProps/custom.xml";
     private static final String BOOK = "xl/workbook.xml";
 
     private final ZipFile zip;
@@ -45,24 +44,26 @@ final class BookIn implements AutoCloseable {
         return new BookIn(new ZipFile(file.toFile()), cancel);
     }
 
-    /** Value of the property that marks a hand-over; empty for any other workbook. */
-    Optional<String> mark() throws IOException, Refusal {
-        if (zip.getEntry("docProps/custom.xml") == null) {
+    /** What the workbook says of itself; empty for any that is no hand-over. */
+    Optional<Origin> origin() throws IOException, Refusal {
+        if (zip.getEntry(PROPERTIES) == null) {
             return Optional.empty();
         }
-        return read("docProps/custom.xml", xml -> {
-            boolean ours = false;
-            while (xml.hasNext()) {
-                int event = xml.next();
-                if (event == XMLStreamConstants.START_ELEMENT
-                        && xml.getLocalName().equals("property")) {
-                    ours = MARK.equals(xml.getAttributeValue(null, "name"));
-                } else if (event == XMLStreamConstants.CHARACTERS && ours && !xml.isWhiteSpace()) {
-                    return Optional.of(xml.getText());
-                }
+        return Origin.of(read(PROPERTIES, BookIn::properties));
+    }
+
+    private static Map<String, String> properties(XMLStreamReader xml) throws XMLStreamException {
+        Map<String, String> properties = new HashMap<>();
+        String name = "";
+        while (xml.hasNext()) {
+            int event = xml.next();
+            if (event == XMLStreamConstants.START_ELEMENT && xml.getLocalName().equals("property")) {
+                name = String.valueOf(xml.getAttributeValue(null, "name"));
+            } else if (event == XMLStreamConstants.CHARACTERS && !xml.isWhiteSpace()) {
+                properties.merge(name, xml.getText(), String::concat);
             }
-            return Optional.empty();
-        });
+        }
+        return properties;
     }
 
     /** All sheets of cells in the workbook's order. */
@@ -147,7 +148,7 @@ final class BookIn implements AutoCloseable {
             int read = super.read(into, from, length);
             left -= Math.max(0, read);
             if (left < 0) {
-                throw new IOException("a part unpacks to more than " + (LARGEST_PART >> 20) + " MB");
+                throw new ZipException("a part unpacks to more than " + (LARGEST_PART >> 20) + " MB");
             }
             return read;
         }

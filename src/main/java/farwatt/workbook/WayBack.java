@@ -28,13 +28,13 @@ public final class WayBack {
     private WayBack() {}
 
     /**
-     * Which scenario a hand-over was written of, "" for the plan itself; empty for every other file.
+     * What a hand-over was written of; empty for every other file.
      *
      * @throws IOException if the file cannot be read from the disk
      */
-    public static Optional<String> scenario(Path file) throws IOException {
+    public static Optional<Origin> origin(Path file) throws IOException {
         try (BookIn book = BookIn.open(file, new Cancel())) {
-            return book.mark().map(mark -> mark.equals(Book.BASE) ? "" : mark);
+            return book.origin();
         } catch (ZipException | Refusal noBook) {
             return Optional.empty();
         }
@@ -44,7 +44,8 @@ public final class WayBack {
      * Reads what came back.
      *
      * @param base the plan as it is now, which the step is for
-     * @param calc the plan, or the scenario of it that the workbook shows, worked out
+     * @param calc the plan, or the scenario of it that the workbook shows, worked out and looking at the workbook's
+     *     corner
      * @throws Refusal with one sentence if it is no hand-over
      * @throws IOException if the file cannot be read from the disk
      */

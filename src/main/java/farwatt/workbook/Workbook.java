@@ -38,7 +38,7 @@ public final class Workbook {
         List<NodePower> power = NodePower.of(content.calc(), content.review());
         List<Schedule> tables = Parts.of(content, power);
         return book(target, tables, content.imprint(), progress, cancel, Titles.SUMMARY, (book, name) -> {
-            book.mark(content.scenario());
+            book.mark(Origin.of(content));
             new SummaryPage(book, name, content, tables).write(power);
         });
     }

@@ -193,16 +193,18 @@ class WayBackTest {
     void aHandoverIsKnownAgainAndAnythingElseIsNot() throws Exception {
         Path file = folder.resolve("known.xlsx");
         Workbook.write(file, Landing.handover(Landing.plan()), Progress.SILENT, new Cancel());
-        assertEquals(Optional.of(""), WayBack.scenario(file));
+        Origin origin = WayBack.origin(file).orElseThrow();
+        assertEquals(new Origin("", farwatt.engine.Corner.MOST, "3f0a 91c2 77de 5b10"), origin);
+        assertTrue(origin.isOlderThan("another"));
         Path other = folder.resolve("other.xlsx");
         try (XSSFWorkbook book = new XSSFWorkbook();
                 OutputStream out = Files.newOutputStream(other)) {
             book.createSheet("Notes").createRow(0).createCell(0).setCellValue("id");
             book.write(out);
         }
-        assertEquals(Optional.empty(), WayBack.scenario(other));
+        assertEquals(Optional.empty(), WayBack.origin(other));
         Path text = Files.writeString(folder.resolve("text.xlsx"), "Name;Watts\ncam 1;5\n");
-        assertEquals(Optional.empty(), WayBack.scenario(text));
+        assertEquals(Optional.empty(), WayBack.origin(text));
         Plan plan = Landing.plan();
         assertThrows(Refusal.class, () -> WayBack.read(other, plan, Calculation.of(plan), new Cancel()));
         assertThrows(Refusal.class, () -> WayBack.read(text, plan, Calculation.of(plan), new Cancel()));
