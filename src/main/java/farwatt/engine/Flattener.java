@@ -132,6 +132,11 @@ final class Flattener {
         }
     }
 
+    /** The row of the bundle that a run names, −1 for none. */
+    int bundleOf(int run) {
+        return bundleOf[run];
+    }
+
     private int bundleBase() {
         return layout.base(Table.BUNDLES);
     }
