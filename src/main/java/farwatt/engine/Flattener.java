@@ -207,6 +207,8 @@ final class Flattener {
     private void source(FlatNetwork net, int n, int row, Corner corner) {
         int place = row - sources.base;
         net.kind[n] = FlatNetwork.SOURCE;
+        // the row may have been a run's in an earlier fill
+        net.bundle[n] = -1;
         net.volts[n] = ok(sources.volts.v[place]);
         net.draw[n] = 0;
         net.budget[n] = budget(sources, place, row, corner);
