@@ -58,19 +58,22 @@ public final class Solver {
      *
      * @param rows every row whose inputs, or whose parent's, changed, with all rows above it, the largest first; which
      *     kinds they are must not have changed
+     * @param below by place in rows: whether a row that hangs on this one is among them
      * @param roots the sources of their trees
      * @return false if something does not stand any more; the network must then be solved as a whole
      */
-    public boolean again(FlatNetwork in, FlatState out, int[] rows, int[] roots) {
+    public boolean again(FlatNetwork in, FlatState out, int[] rows, boolean[] below, int[] roots) {
         if (calm.length < in.capacity()) {
             calm = new double[in.capacity()];
             directTree = new DirectTree(in.capacity());
             bundles = new Bundles(in.capacity());
         }
-        for (int i : rows) {
-            if (in.parent[i] < 0) {
-                source(in, out, i);
-            } else if (!row(in, out, 0, i, false, calm)) {
+        for (int k = 0; k < rows.length; k++) {
+            int i = rows[k];
+            if (below[k] && in.kind[i] != FlatNetwork.DIRECT) {
+                out.nodeSent[i] = sentBelow(in, out, i);
+            }
+            if (in.parent[i] >= 0 && !row(in, out, 0, i, false, calm)) {
                 return false;
             }
         }
@@ -130,6 +133,9 @@ public final class Solver {
     /** Solves one tree from its leaves to its source; answers whether it stands. */
     private boolean tree(FlatNetwork in, FlatState out, int root, boolean again) {
         for (int i = in.end[root] - 1; i > root; i--) {
+            if (in.kind[i] == FlatNetwork.REGULATED) {
+                out.nodeSent[i] = sentBelow(in, out, i);
+            }
             if (!row(in, out, root, i, again, bundles.rest)) {
                 return false;
             }
@@ -141,7 +147,6 @@ public final class Solver {
     /** Solves what a row takes and, unless it hangs on a direct switch, the run that feeds it. */
     private boolean row(FlatNetwork in, FlatState out, int root, int i, boolean again, double[] rest) {
         if (in.kind[i] == FlatNetwork.REGULATED) {
-            out.nodeSent[i] = sentBelow(in, out, i);
             out.nodeReceived[i] = in.draw[i] + out.nodeSent[i] / in.efficiency[i];
         } else if (in.kind[i] == FlatNetwork.LOAD) {
             out.nodeSent[i] = 0;
@@ -156,7 +161,8 @@ public final class Solver {
                 : singleRun(in, out, root, i, in.volts[parent], again, rest);
     }
 
-    private boolean singleRun(FlatNetwork in, FlatState out, int root, int i, double volts, boolean again, double[] rest) {
+    private boolean singleRun(
+            FlatNetwork in, FlatState out, int root, int i, double volts, boolean again, double[] rest) {
         double watts = out.nodeReceived[i];
         wire.load(in, i, rest[i]);
         double amps = wire.amps(volts, watts, again ? out.amps[i] : 0);
@@ -171,7 +177,8 @@ public final class Solver {
         return fail(in, out, root, i, amps >= 0 || coldStands ? FlatState.RUNAWAY : FlatState.NO_OPERATING_POINT);
     }
 
-    private boolean directTree(FlatNetwork in, FlatState out, int root, int head, double volts, boolean again, double[] rest) {
+    private boolean directTree(
+            FlatNetwork in, FlatState out, int root, int head, double volts, boolean again, double[] rest) {
         directTree.gather(in, head);
         int failed = again ? NO_RUN : directTree.start(in, out, volts);
         if (failed == NO_RUN) {

@@ -39,8 +39,7 @@ final class GrowVerb extends StudyVerb {
         output().line("");
         output().line(Messages.text(CommandCode.GROWN, grown.fitted(), copy));
         output().line(grown.stoppedBy());
-        grown.firstDark()
-                .ifPresent(at -> output().line(Messages.text(CommandCode.FIRST_DARK, at, grown.darkId())));
+        grown.firstDark().ifPresent(at -> output().line(Messages.text(CommandCode.FIRST_DARK, at, grown.darkId())));
     }
 
     private void json(Ground ground, Grown grown) throws IOException {

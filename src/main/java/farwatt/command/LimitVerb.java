@@ -40,7 +40,10 @@ final class LimitVerb extends StudyVerb {
         if (limited.farthest().isEmpty()) {
             output().line(Messages.text(CommandCode.HOLDS_NOWHERE, name));
         } else if (limited.beyond().isEmpty()) {
-            output().line(Messages.text(CommandCode.HOLDS_TO_END, name, shown(limited, limited.farthest().get())));
+            output().line(Messages.text(
+                    CommandCode.HOLDS_TO_END,
+                    name,
+                    shown(limited, limited.farthest().get())));
         } else {
             output().line(Messages.text(
                     CommandCode.HOLDS_TO,

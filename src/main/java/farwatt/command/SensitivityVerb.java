@@ -20,8 +20,9 @@ import picocli.CommandLine.Option;
 /** Which input matters how much. */
 @Command(
         name = "sensitivity",
-        description = "Moves every number of the plan a step up and down and orders them by what that does. Temperatures"
-                + " move by a kelvin for each per cent, gauges and counts by one.")
+        description =
+                "Moves every number of the plan a step up and down and orders them by what that does. Temperatures"
+                        + " move by a kelvin for each per cent, gauges and counts by one.")
 final class SensitivityVerb extends StudyVerb {
     @Option(names = "--read", required = true, paramLabel = "EXPR", description = "What to look at.")
     private String read = "";

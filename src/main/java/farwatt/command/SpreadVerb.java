@@ -52,8 +52,8 @@ final class SpreadVerb extends StudyVerb {
             }
             written(file);
         } else if (json) {
-            try (StudyJson out =
-                    new StudyJson(output(), spread.columns(), new Units(ground.plan().currency()))) {
+            try (StudyJson out = new StudyJson(
+                    output(), spread.columns(), new Units(ground.plan().currency()))) {
                 List<Scatter> all = spread.run(effort, out::point);
                 summary(out.summary(), all);
             }

@@ -44,8 +44,8 @@ final class SweepVerb extends StudyVerb {
             written(file);
         } else if (json) {
             Summary summary = new Summary(sweep.columns(), sweep.varied());
-            try (StudyJson out =
-                    new StudyJson(output(), sweep.columns(), new Units(ground.plan().currency()))) {
+            try (StudyJson out = new StudyJson(
+                    output(), sweep.columns(), new Units(ground.plan().currency()))) {
                 sweep.run(effort, point -> {
                     summary.take(point);
                     out.point(point);

@@ -11,8 +11,6 @@ import farwatt.quantity.Units;
 import farwatt.report.Messages;
 import farwatt.report.Place;
 import farwatt.report.Span;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -24,7 +22,6 @@ final class Cells implements CellVertex.Evaluator {
     private final Faults faults;
     private final Frame frame;
     private final Units units;
-    private final Map<Col, Bounds> bounds = new HashMap<>();
     /** Where the formula stands that is being worked out: a column's place, a row as a whole, or nowhere. */
     private @Nullable Col originCol;
 
@@ -43,8 +40,12 @@ final class Cells implements CellVertex.Evaluator {
         if (Double.isNaN(value) || !(col.name.kind() instanceof Kind.Quantity kind)) {
             return value;
         }
-        Optional<CatalogueCode> broken = bounds.computeIfAbsent(col, c -> Bounds.of(c.name, kind.unit(units)))
-                .broken(value);
+        Bounds bounds = col.bounds;
+        if (bounds == null) {
+            bounds = Bounds.of(col.name, kind.unit(units));
+            col.bounds = bounds;
+        }
+        Optional<CatalogueCode> broken = bounds.broken(value);
         if (broken.isEmpty()) {
             return value;
         }

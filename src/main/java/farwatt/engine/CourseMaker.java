@@ -10,6 +10,8 @@ import java.util.Set;
  * edit, every value taken to become different. Only what some expression reads in the end is kept.
  */
 final class CourseMaker {
+    private static final Set<String> OF_SOME_CORNERS = Set.of("draw_typical", "draw_start", "hottest", "coldest");
+
     private final Model model;
     private final List<Bound> reads;
     private final List<Vertex> vertices = new ArrayList<>();
@@ -26,10 +28,21 @@ final class CourseMaker {
         for (int i = vertices.size() - 1; i >= 0; i--) {
             Vertex vertex = vertices.get(i);
             if (vertex.outs().stream().anyMatch(needed::contains)) {
-                vertex.deps().forEach(dep -> needed.add(dep.col()));
+                vertex.deps().stream()
+                        .map(Dep::col)
+                        .filter(col -> !vertex.equals(model.solving) || isOfCorner(col))
+                        .forEach(needed::add);
             }
         }
         extents = new Extents(model, needed);
+    }
+
+    /** The circuit reads one column of draws and one of temperatures, and those of {@link Corner#MOST}. */
+    private boolean isOfCorner(Col col) {
+        Corner corner = model.corner.now();
+        return !OF_SOME_CORNERS.contains(col.key())
+                || col.key().equals(corner.drawName())
+                || col.key().equals(corner.airName());
     }
 
     /** The course after the cells of these rows of these columns got other values. */
@@ -136,6 +149,8 @@ final class CourseMaker {
     }
 
     private static boolean isTouched(Dep dep) {
-        return dep.row() >= 0 ? dep.col().changed.has(dep.row()) : !dep.col().changed.isEmpty();
+        return dep.row() >= 0
+                ? dep.col().changed.has(dep.row())
+                : !dep.col().changed.isEmpty();
     }
 }

@@ -2,7 +2,6 @@ package farwatt.engine;
 
 import farwatt.plan.Table;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +21,10 @@ final class Extents {
     private final Layout layout;
     private final Set<Col> needed;
     private final Map<Integer, FlatSet> sets = new HashMap<>();
-    private final Set<Integer> touched = new TreeSet<>();
+    /** Rows of nodes whose own cells, or whose run's cells, may have changed. */
+    private final Set<Integer> nodes = new TreeSet<>();
+
+    private final Set<Integer> runs = new TreeSet<>();
     private final Set<Integer> bundles = new TreeSet<>();
     private final Map<Integer, TreeSet<Integer>> byComponent = new TreeMap<>();
     private boolean whole;
@@ -36,11 +38,14 @@ final class Extents {
 
     /** Makes a step for every component concerned and marks the answers that may change while all stands. */
     void find(List<PieceStep> into, ObjIntConsumer<Col> mark) {
-        touched.clear();
+        nodes.clear();
+        runs.clear();
         bundles.clear();
         byComponent.clear();
         whole = false;
         model.solving.deps().forEach(this::touch);
+        Set<Integer> touched = new TreeSet<>(nodes);
+        touched.addAll(runs);
         for (int node : touched) {
             int component = model.site.componentOfRow[node];
             if (component >= 0) {
@@ -75,14 +80,15 @@ final class Extents {
 
     private void touch(Dep dep) {
         Marks changed = dep.col().changed;
-        if (changed.isEmpty()) {
+        if (changed.isEmpty() || !needed.contains(dep.col())) {
             return;
         }
         String key = dep.col().key();
         whole |= key.equals("grants_by");
         if (dep.wide()) {
             for (int node : topology.order) {
-                touched.add(node);
+                nodes.add(node);
+                addRun(node);
             }
             for (int bundle = 0; bundle < model.site.members.length; bundle++) {
                 bundles.add(layout.base(Table.BUNDLES) + bundle);
@@ -94,44 +100,53 @@ final class Extents {
             return;
         }
         for (int k = 0; k < changed.count(); k++) {
-            touchRow(dep.col().table, changed.at(k));
+            touchRow(dep.col(), changed.at(k));
         }
     }
 
-    private void touchRow(Table table, int row) {
-        switch (table) {
+    private void touchRow(Col col, int row) {
+        switch (col.table) {
             case BUNDLES -> touchBundle(row);
-            case RUNS -> touchRun(row);
+            case RUNS -> touchRun(col, row);
             case SOURCES, SWITCHES -> touchFeeder(row);
-            default -> touched.add(row);
+            default -> nodes.add(row);
         }
     }
 
-    private void touchRun(int run) {
+    private void touchRun(Col col, int run) {
         int bundle = model.flattener.bundleOf(run);
-        if (bundle >= 0) {
+        if (bundle >= 0 && col.key().equals("cable_diameter")) {
             touchBundle(bundle);
         }
         int node = topology.to[run];
         if (node >= 0 && topology.feedRun[node] == run) {
-            touched.add(node);
+            runs.add(node);
+            if (col.equals(model.inside.granted)) {
+                nodes.add(node);
+            }
+        }
+    }
+
+    private void addRun(int node) {
+        if (topology.feedRun[node] >= 0) {
+            runs.add(node);
         }
     }
 
     private void touchBundle(int bundle) {
         bundles.add(bundle);
         for (int run : model.site.members[bundle - layout.base(Table.BUNDLES)]) {
-            touched.add(topology.to[run]);
+            runs.add(topology.to[run]);
         }
     }
 
     /** A feeder and what hangs on it directly: their runs start at its volts. */
     private void touchFeeder(int node) {
-        touched.add(node);
+        nodes.add(node);
         int at = topology.at[node];
         if (at >= 0) {
             for (int child = at + 1; child < topology.endAt[at]; child = topology.endAt[child]) {
-                touched.add(topology.order[child]);
+                runs.add(topology.order[child]);
             }
         }
     }
@@ -141,8 +156,9 @@ final class Extents {
             int run = topology.feedRun[node];
             if (zones.has(model.air.zoneCell(node))) {
                 touchFeeder(node);
+                addRun(node);
             } else if (run >= 0 && zones.has(model.air.zoneCell(run))) {
-                touched.add(node);
+                addRun(node);
             }
         }
     }
@@ -181,10 +197,14 @@ final class Extents {
             }
             offset += topology.trees[tree + 1] - begin;
         }
+        List<Integer> down = new ArrayList<>(solved);
+        down.sort((a, b) -> Integer.compare(flatOf[b], flatOf[a]));
         return new PieceStep.Extent(
                 bundles.stream().mapToInt(Integer::intValue).toArray(),
-                ats.stream().mapToInt(at -> flatOf[at]).toArray(),
-                descending(solved.stream().mapToInt(at -> flatOf[at]).sorted().toArray()),
+                flat(nodes, ats, flatOf),
+                flat(runs, ats, flatOf),
+                down.stream().mapToInt(at -> flatOf[at]).toArray(),
+                below(down, solved),
                 roots.stream().mapToInt(Integer::intValue).toArray(),
                 grants,
                 answers,
@@ -242,10 +262,22 @@ final class Extents {
         return grants;
     }
 
-    /** Largest first. */
-    private static int[] descending(int[] ascending) {
-        int[] turned = new int[ascending.length];
-        Arrays.setAll(turned, i -> ascending[ascending.length - 1 - i]);
-        return turned;
+    private int[] flat(Set<Integer> rows, Set<Integer> ats, int[] flatOf) {
+        return rows.stream()
+                .map(row -> topology.at[row])
+                .filter(ats::contains)
+                .mapToInt(at -> flatOf[at])
+                .toArray();
+    }
+
+    private boolean[] below(List<Integer> down, Set<Integer> solved) {
+        boolean[] below = new boolean[down.size()];
+        for (int k = 0; k < below.length; k++) {
+            int at = down.get(k);
+            for (int child = at + 1; child < topology.endAt[at]; child = topology.endAt[child]) {
+                below[k] |= solved.contains(child);
+            }
+        }
+        return below;
     }
 }

@@ -161,18 +161,16 @@ final class Flattener {
     private boolean put(FlatNetwork net, int n, int row, int at, Corner corner) {
         int up = topology.parentAt[at];
         net.parent[n] = up < 0 ? -1 : flatAt[up];
-        return refresh(net, n, row, at, corner);
+        boolean whole = refreshNode(net, n, row, corner);
+        double fault = firstFault;
+        whole &= up < 0 || refreshRun(net, n, row, corner);
+        firstFault = fault != 0 ? fault : firstFault;
+        return whole;
     }
 
-    /**
-     * Writes one node and its run again where only their cells may have changed, not who hangs on what; false if a cell
-     * they need has no value.
-     *
-     * @param at the node's place in the trees
-     */
-    boolean refresh(FlatNetwork net, int n, int row, int at, Corner corner) {
+    /** Writes a node's own cells again; false if one of them has no value. */
+    boolean refreshNode(FlatNetwork net, int n, int row, Corner corner) {
         firstFault = 0;
-        int up = topology.parentAt[at];
         net.floor[n] = 0;
         net.budget[n] = Double.POSITIVE_INFINITY;
         net.right[n] = Double.POSITIVE_INFINITY;
@@ -186,9 +184,14 @@ final class Flattener {
             net.draw[n] = ok(draw.v[row - draw.base]);
             ok(devicePriority.v[row - devicePriority.base]);
         }
-        if (up >= 0) {
-            run(net, n, topology.feedRun[row], topology.order[up], corner);
-        }
+        return firstFault == 0;
+    }
+
+    /** Writes the cells of the run that feeds a node again; false if one of them has no value. */
+    boolean refreshRun(FlatNetwork net, int n, int row, Corner corner) {
+        firstFault = 0;
+        int run = topology.feedRun[row];
+        run(net, n, run, topology.from[run], corner);
         return firstFault == 0;
     }
 

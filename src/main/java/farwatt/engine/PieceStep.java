@@ -13,8 +13,10 @@ final class PieceStep {
      * What a step touches, in flat rows.
      *
      * @param bundles to be added up again
-     * @param refreshed rows whose cells may have changed
+     * @param nodes rows whose node's cells may have changed
+     * @param runs rows whose run's cells may have changed
      * @param solved these and all above them, the largest first
+     * @param below by place in solved: whether something that hangs on the row is solved as well
      * @param roots sources of the trees
      * @param grants true if power is to be handed out again
      * @param answers that may have changed and that someone reads
@@ -22,8 +24,10 @@ final class PieceStep {
      */
     record Extent(
             int[] bundles,
-            int[] refreshed,
+            int[] nodes,
+            int[] runs,
             int[] solved,
+            boolean[] below,
             int[] roots,
             boolean grants,
             List<Answer> answers,
@@ -31,7 +35,6 @@ final class PieceStep {
 
     private final Solving solving;
     private final Flattener flattener;
-    private final Topology topology;
     private final AnswerWriter writer;
     private final AnswerCorner corner;
     private final int component;
@@ -43,7 +46,6 @@ final class PieceStep {
     PieceStep(Model model, int component, FlatSet set, Extent extent) {
         this.solving = model.solving;
         this.flattener = model.flattener;
-        this.topology = model.topology;
         this.writer = model.writer;
         this.corner = model.corner;
         this.component = component;
@@ -67,13 +69,17 @@ final class PieceStep {
         for (int bundle : extent.bundles) {
             flattener.measure(bundle);
         }
-        for (int flat : extent.refreshed) {
-            int row = set.node[flat];
-            if (!flattener.refresh(set.net, flat, row, topology.at[row], corner.now())) {
+        for (int flat : extent.nodes) {
+            if (!flattener.refreshNode(set.net, flat, set.node[flat], corner.now())) {
                 return false;
             }
         }
-        if (!solving.again(set, extent.solved, extent.roots)) {
+        for (int flat : extent.runs) {
+            if (!flattener.refreshRun(set.net, flat, set.node[flat], corner.now())) {
+                return false;
+            }
+        }
+        if (!solving.again(set, extent.solved, extent.below, extent.roots)) {
             return false;
         }
         if (extent.grants) {

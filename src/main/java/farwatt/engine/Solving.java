@@ -205,8 +205,8 @@ final class Solving extends Vertex {
     }
 
     /** Solves some rows of a plain component anew; false if it must be solved as a whole. */
-    boolean again(FlatSet set, int[] rows, int[] roots) {
-        return solver.again(set.net, set.state, rows, roots);
+    boolean again(FlatSet set, int[] rows, boolean[] below, int[] roots) {
+        return solver.again(set.net, set.state, rows, below, roots);
     }
 
     /** Hands out power anew. */

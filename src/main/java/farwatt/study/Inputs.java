@@ -51,9 +51,9 @@ record Inputs(Knob knob, Heading heading, double now) {
     }
 
     private static void add(List<Inputs> all, Ground ground, Knob knob) throws Refusal {
-        Value now = Vary.now(ground, knob);
+        String path = knob.table().isSite() ? new StepPath(knob.id(), knob.name()).text() : bare(knob);
+        Value now = Vary.now(ground, knob, path);
         if (now.isPresent() && now.isNumber()) {
-            String path = knob.table().isSite() ? new StepPath(knob.id(), knob.name()).text() : bare(knob);
             all.add(new Inputs(knob, new Heading(path, now.type(), now.unit()), now.inside()));
         }
     }

@@ -11,6 +11,7 @@ public enum StudyCode implements Code {
     NO_CELL,
     NO_TYPE,
     NO_VALUE,
+    COMMA,
     OTHER_MEASURE,
     NO_STEP,
     STEP_MEASURE,

@@ -39,7 +39,8 @@ public final class Sweep {
         Checks.each(over, reads);
         for (Vary vary : over) {
             boolean steps = vary.values() instanceof Values.Listed
-                    || (vary.values() instanceof Values.Span span && span.steps().isPresent());
+                    || (vary.values() instanceof Values.Span span
+                            && span.steps().isPresent());
             if (!steps) {
                 throw Refusal.of(
                         StudyCode.NO_STEP, vary.heading().name(), vary.heading().name() + " = 1 .. 10");
@@ -75,9 +76,16 @@ public final class Sweep {
      * @throws java.util.concurrent.CancellationException if that was asked for
      */
     public void run(Effort effort, Sink sink) throws IOException {
-        List<Knob> knobs = over.stream().map(Vary::knob).toList();
-        new Crew(grid, over.size(), readings, () -> Trials.of(ground.plan(), ground.corner(), knobs, reads), effort)
-                .run(sink);
+        new Crew(grid, over.size(), readings, this::trials, effort).run(sink);
+    }
+
+    Plot plot() {
+        return grid;
+    }
+
+    Trials trials() {
+        return Trials.of(
+                ground.plan(), ground.corner(), over.stream().map(Vary::knob).toList(), reads);
     }
 
     /**

@@ -40,11 +40,11 @@ public record Vary(Knob knob, Heading heading, Value now, Values values) {
      */
     public static Vary of(Ground ground, String path, String values) throws Refusal {
         Knob knob = knob(ground.plan(), path);
+        Value now = now(ground, knob, path);
         Optional<?> reader = PlanCells.of(ground.plan()).reader(knob.table(), knob.id(), knob.name());
         if (reader.isEmpty() && !isConstant(knob)) {
             throw Refusal.of(StudyCode.NO_CELL, path);
         }
-        Value now = now(ground, knob);
         Heading heading = new Heading(path, now.type(), now.unit());
         return new Vary(knob, heading, now, new Spans(ground, heading, now).read(values));
     }
@@ -92,7 +92,7 @@ public record Vary(Knob knob, Heading heading, Value now, Values values) {
         return Catalogue.find(Table.PRACTICE, name).map(constant -> new Knob(Table.PRACTICE, name, "is"));
     }
 
-    static Value now(Ground ground, Knob knob) throws Refusal {
+    static Value now(Ground ground, Knob knob, String path) throws Refusal {
         var calculation = ground.calculation();
         boolean known = false;
         for (var name : calculation.names(knob.table())) {
@@ -103,6 +103,6 @@ public record Vary(Knob knob, Heading heading, Value now, Values values) {
                 return calculation.value(knob.table(), i, knob.name());
             }
         }
-        throw Refusal.of(StudyCode.NO_PATH, knob.id().isEmpty() ? knob.name() : knob.id() + "." + knob.name());
+        throw Refusal.of(StudyCode.NO_PATH, path.strip());
     }
 }
