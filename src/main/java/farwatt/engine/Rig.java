@@ -83,7 +83,12 @@ final class Rig {
             return;
         }
         places[k] = calculation.place(knob.table(), knob.id());
-        if (places[k] < 0 || !model.filler.vertexOf(col.get()).isLiteral(places[k])) {
+        if (places[k] < 0) {
+            return;
+        }
+        CellVertex vertex = model.filler.vertexOf(col.get());
+        vertex.fix(places[k]);
+        if (!vertex.isLiteral(places[k])) {
             return;
         }
         cols[k] = col.get();

@@ -96,6 +96,26 @@ public final class Trials {
         return new Trials(plan, corner, knobs, reads);
     }
 
+    /** Another one of the same kind for another thread, at little cost; may be called from any thread. */
+    public Trials another() {
+        return new Trials(this);
+    }
+
+    private Trials(Trials like) {
+        plan = like.plan;
+        corner = like.corner;
+        knobs = like.knobs;
+        reads = like.reads;
+        types = like.types;
+        units = like.units;
+        int n = knobs.size();
+        cells = noCells(n);
+        insides = new double[n];
+        touched = new boolean[n];
+        rebuilds = new boolean[n];
+        tested = new boolean[n];
+    }
+
     /** Puts an inside value: SI, a gauge, 1 or 0, the place of a word. */
     public void put(int knob, double inside) {
         if (touched[knob] && Double.doubleToRawLongBits(insides[knob]) == Double.doubleToRawLongBits(inside)) {

@@ -44,12 +44,8 @@ public final class Sensitivity {
         double[] read2 = new double[inputs.size() * 2];
         String[] why = new String[inputs.size() * 2];
         try {
-            new Crew(
-                            new Moves(inputs, share),
-                            0,
-                            List.of(heading),
-                            () -> Trials.of(ground.plan(), ground.corner(), knobs, List.of(read)),
-                            effort)
+            Trials first = Trials.of(ground.plan(), ground.corner(), knobs, List.of(read));
+            new Crew(new Moves(inputs, share), 0, List.of(heading), first::another, effort)
                     .run(point -> {
                         read2[(int) point.number()] = point.inside(0);
                         why[(int) point.number()] = point.why(0).orElse("");

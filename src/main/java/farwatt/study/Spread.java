@@ -69,7 +69,8 @@ public final class Spread {
     public List<Scatter> run(Effort effort, Sink sink) throws IOException {
         List<Knob> knobs = over.stream().map(Vary::knob).toList();
         double[][] values = new double[reads.size()][runs];
-        new Crew(chance, over.size(), readings, () -> Trials.of(ground.plan(), ground.corner(), knobs, reads), effort)
+        Trials first = Trials.of(ground.plan(), ground.corner(), knobs, reads);
+        new Crew(chance, over.size(), readings, first::another, effort)
                 .run(point -> {
                     for (int r = 0; r < values.length; r++) {
                         values[r][(int) point.number()] = point.inside(over.size() + r);

@@ -15,18 +15,17 @@ public final class Sweep {
     /** More points than this go to a sink only. */
     public static final int MOST_KEPT = 2_000_000;
 
-    private final Ground ground;
     private final List<Vary> over;
-    private final List<String> reads;
     private final List<Heading> readings;
     private final Grid grid;
+    private final Trials first;
 
     private Sweep(Ground ground, List<Vary> over, List<String> reads, List<Heading> readings) {
-        this.ground = ground;
         this.over = List.copyOf(over);
-        this.reads = List.copyOf(reads);
         this.readings = readings;
         grid = new Grid(this.over);
+        first = Trials.of(
+                ground.plan(), ground.corner(), over.stream().map(Vary::knob).toList(), reads);
     }
 
     /**
@@ -84,8 +83,7 @@ public final class Sweep {
     }
 
     Trials trials() {
-        return Trials.of(
-                ground.plan(), ground.corner(), over.stream().map(Vary::knob).toList(), reads);
+        return first.another();
     }
 
     /**
