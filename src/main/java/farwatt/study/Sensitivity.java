@@ -45,11 +45,10 @@ public final class Sensitivity {
         String[] why = new String[inputs.size() * 2];
         try {
             Trials first = Trials.of(ground.plan(), ground.corner(), knobs, List.of(read));
-            new Crew(new Moves(inputs, share), 0, List.of(heading), first::another, effort)
-                    .run(point -> {
-                        read2[(int) point.number()] = point.inside(0);
-                        why[(int) point.number()] = point.why(0).orElse("");
-                    });
+            new Crew(new Moves(inputs, share), 0, List.of(heading), first::another, effort).run(point -> {
+                read2[(int) point.number()] = point.inside(0);
+                why[(int) point.number()] = point.why(0).orElse("");
+            });
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -70,13 +70,12 @@ public final class Spread {
         List<Knob> knobs = over.stream().map(Vary::knob).toList();
         double[][] values = new double[reads.size()][runs];
         Trials first = Trials.of(ground.plan(), ground.corner(), knobs, reads);
-        new Crew(chance, over.size(), readings, first::another, effort)
-                .run(point -> {
-                    for (int r = 0; r < values.length; r++) {
-                        values[r][(int) point.number()] = point.inside(over.size() + r);
-                    }
-                    sink.take(point);
-                });
+        new Crew(chance, over.size(), readings, first::another, effort).run(point -> {
+            for (int r = 0; r < values.length; r++) {
+                values[r][(int) point.number()] = point.inside(over.size() + r);
+            }
+            sink.take(point);
+        });
         List<Scatter> all = new ArrayList<>();
         for (int r = 0; r < values.length; r++) {
             all.add(Scatter.of(readings.get(r), values[r]));
