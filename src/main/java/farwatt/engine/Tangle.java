@@ -28,6 +28,8 @@ final class Tangle extends Vertex {
     private final List<Col> cols = new ArrayList<>();
     private final List<Vertex> makers = new ArrayList<>();
     private int cells;
+    /** True until it has looked for loops: one put together anew after an edit has to look again. */
+    private boolean fresh = true;
 
     Tangle(List<Vertex> vertices, Layout layout, Faults faults) {
         this.vertices = vertices;
@@ -65,7 +67,7 @@ final class Tangle extends Vertex {
 
     @Override
     void some() {
-        boolean touched = vertices.stream().anyMatch(v -> v instanceof CellVertex cell && cell.isEdited());
+        boolean touched = fresh || vertices.stream().anyMatch(v -> v instanceof CellVertex cell && cell.isEdited());
         for (Dep dep : deps()) {
             touched |= !dep.col().changed.isEmpty();
         }
@@ -76,6 +78,7 @@ final class Tangle extends Vertex {
 
     @Override
     void all() {
+        fresh = false;
         notices.clear();
         new Strong(cells) {
             @Override

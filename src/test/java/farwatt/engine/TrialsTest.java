@@ -118,7 +118,7 @@ class TrialsTest {
         int faults = 0;
         int sound = 0;
         for (int p = 0; p < plans; p++) {
-            long seed = 4_000 + p;
+            long seed = 4_000L + p;
             Random random = new Random(seed);
             Plan plan = new RandomPlans(random).any().plan();
             Corner corner = Corner.values()[random.nextInt(Corner.values().length)];

@@ -43,7 +43,7 @@ class SweepTest {
         String[] nights = {"3 W", "9 W", "21 W"};
         String[] used = {"yes", "no"};
         for (int p = 0; p < PLANS; p++) {
-            long seed = 70 + p;
+            long seed = 70L + p;
             Plan plan = StudyPlans.random(new Random(seed));
             Corner corner = Corner.values()[p % Corner.values().length];
             Points points = sweep(
