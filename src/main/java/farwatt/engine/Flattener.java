@@ -161,6 +161,8 @@ final class Flattener {
     private boolean put(FlatNetwork net, int n, int row, int at, Corner corner) {
         int up = topology.parentAt[at];
         net.parent[n] = up < 0 ? -1 : flatAt[up];
+        // a source has no run, whatever stood in this place when the network was filled last
+        net.bundle[n] = -1;
         boolean whole = refreshNode(net, n, row, corner);
         double fault = firstFault;
         whole &= up < 0 || refreshRun(net, n, row, corner);
@@ -210,8 +212,6 @@ final class Flattener {
     private void source(FlatNetwork net, int n, int row, Corner corner) {
         int place = row - sources.base;
         net.kind[n] = FlatNetwork.SOURCE;
-        // the row may have been a run's in an earlier fill
-        net.bundle[n] = -1;
         net.volts[n] = ok(sources.volts.v[place]);
         net.draw[n] = 0;
         net.budget[n] = budget(sources, place, row, corner);

@@ -23,13 +23,12 @@ final class Tangle extends Vertex {
     private final List<Vertex> vertices;
     private final Layout layout;
     private final Faults faults;
+    private boolean worked;
     private final List<Notice> notices = new ArrayList<>();
     private final Map<Col, Integer> offsets = new HashMap<>();
     private final List<Col> cols = new ArrayList<>();
     private final List<Vertex> makers = new ArrayList<>();
     private int cells;
-    /** True until it has looked for loops: one put together anew after an edit has to look again. */
-    private boolean fresh = true;
 
     Tangle(List<Vertex> vertices, Layout layout, Faults faults) {
         this.vertices = vertices;
@@ -67,7 +66,8 @@ final class Tangle extends Vertex {
 
     @Override
     void some() {
-        boolean touched = fresh || vertices.stream().anyMatch(v -> v instanceof CellVertex cell && cell.isEdited());
+        // one that was only now put together has not said yet which loops it found
+        boolean touched = !worked || vertices.stream().anyMatch(v -> v instanceof CellVertex cell && cell.isEdited());
         for (Dep dep : deps()) {
             touched |= !dep.col().changed.isEmpty();
         }
@@ -78,7 +78,7 @@ final class Tangle extends Vertex {
 
     @Override
     void all() {
-        fresh = false;
+        worked = true;
         notices.clear();
         new Strong(cells) {
             @Override

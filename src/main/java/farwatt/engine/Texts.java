@@ -21,12 +21,17 @@ final class Texts {
         });
     }
 
-    /** How many texts have a number. */
-    int size() {
-        return known.size();
+    /** The texts known now, for other threads. */
+    List<String> frozen() {
+        return List.copyOf(known);
     }
 
     String text(double number) {
         return known.get((int) number);
+    }
+
+    /** How many texts have a number. */
+    int size() {
+        return known.size();
     }
 }
