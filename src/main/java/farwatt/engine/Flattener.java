@@ -152,7 +152,7 @@ final class Flattener {
         }
     }
 
-    /** Adds a bundle up again after its cells or its cables' changed; to be done before {@link #refresh}. */
+    /** Adds a bundle up again after its cells or its cables' changed; to be done before {@link #refreshRun}. */
     void measure(int bundle) {
         shapes.measure(bundle - bundleBase());
     }
