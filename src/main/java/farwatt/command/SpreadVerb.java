@@ -108,7 +108,7 @@ final class SpreadVerb extends StudyVerb {
                 out.number("mean", scatter.mean());
                 out.number("deviation", scatter.deviation());
                 for (int i = 0; i < LEVELS.size(); i++) {
-                    out.number(LEVELS.get(i), scatter.levels()[i]);
+                    out.number(LEVELS.get(i), scatter.levels().get(i));
                 }
             }
             json.writeNumberField("without", scatter.without());

@@ -104,7 +104,7 @@ abstract class StudyVerb extends PlanVerb {
     }
 
     private Progress progress() {
-        if (System.console() == null) {
+        if (!Output.isWatched()) {
             return Progress.SILENT;
         }
         return (share, what) -> {

@@ -54,7 +54,7 @@ final class Extents {
         }
         byComponent.forEach((component, ats) -> {
             FlatSet set = sets.computeIfAbsent(component, model.solving::room);
-            into.add(new PieceStep(model, component, set, extent(component, ats, mark)));
+            into.add(step(component, set, ats, mark));
         });
     }
 
@@ -171,7 +171,7 @@ final class Extents {
         };
     }
 
-    private PieceStep.Extent extent(int component, TreeSet<Integer> ats, ObjIntConsumer<Col> mark) {
+    private PieceStep step(int component, FlatSet set, Set<Integer> ats, ObjIntConsumer<Col> mark) {
         int[] trees = model.site.components[component];
         TreeSet<Integer> solved = new TreeSet<>();
         for (int at : ats) {
@@ -199,7 +199,7 @@ final class Extents {
         }
         List<Integer> down = new ArrayList<>(solved);
         down.sort((a, b) -> Integer.compare(flatOf[b], flatOf[a]));
-        return new PieceStep.Extent(
+        PieceStep.Extent extent = new PieceStep.Extent(
                 bundles.stream().mapToInt(Integer::intValue).toArray(),
                 flat(nodes, ats, flatOf),
                 flat(runs, ats, flatOf),
@@ -207,8 +207,8 @@ final class Extents {
                 below(down, solved),
                 roots.stream().mapToInt(Integer::intValue).toArray(),
                 grants,
-                answers,
                 whole);
+        return new PieceStep(model, component, set, extent, answers);
     }
 
     /** True for a row that is solved together with one that is: both hang on direct switches in a row. */

@@ -9,29 +9,44 @@ final class PieceStep {
     /** An answer to be written. */
     record Answer(AnswerWriter.Group group, int which, int flat, int row, Col col) {}
 
-    /**
-     * What a step touches, in flat rows.
-     *
-     * @param bundles to be added up again
-     * @param nodes rows whose node's cells may have changed
-     * @param runs rows whose run's cells may have changed
-     * @param solved these and all above them, the largest first
-     * @param below by place in solved: whether something that hangs on the row is solved as well
-     * @param roots sources of the trees
-     * @param grants true if power is to be handed out again
-     * @param answers that may have changed and that someone reads
-     * @param whole true if the set must always be solved as a whole
-     */
-    record Extent(
-            int[] bundles,
-            int[] nodes,
-            int[] runs,
-            int[] solved,
-            boolean[] below,
-            int[] roots,
-            boolean grants,
-            List<Answer> answers,
-            boolean whole) {}
+    /** What a step touches, in flat rows. */
+    static final class Extent {
+        /** Bundles to be added up again. */
+        private final int[] bundles;
+        /** Rows whose node's cells may have changed. */
+        private final int[] nodes;
+        /** Rows whose run's cells may have changed. */
+        private final int[] runs;
+        /** These and all above them, the largest first. */
+        private final int[] solved;
+        /** By place in solved: whether something that hangs on the row is solved as well. */
+        private final boolean[] below;
+        /** Sources of the trees. */
+        private final int[] roots;
+        /** True if power is to be handed out again. */
+        private final boolean grants;
+        /** True if the set must always be solved as a whole. */
+        private final boolean whole;
+
+        Extent(
+                int[] bundles,
+                int[] nodes,
+                int[] runs,
+                int[] solved,
+                boolean[] below,
+                int[] roots,
+                boolean grants,
+                boolean whole) {
+            this.bundles = bundles;
+            this.nodes = nodes;
+            this.runs = runs;
+            this.solved = solved;
+            this.below = below;
+            this.roots = roots;
+            this.grants = grants;
+            this.whole = whole;
+        }
+    }
 
     private final Solving solving;
     private final Flattener flattener;
@@ -43,7 +58,8 @@ final class PieceStep {
     private final Answer[] answers;
     private final List<Col> outs;
 
-    PieceStep(Model model, int component, FlatSet set, Extent extent) {
+    /** @param answers that may have changed and that someone reads */
+    PieceStep(Model model, int component, FlatSet set, Extent extent, List<Answer> answers) {
         this.solving = model.solving;
         this.flattener = model.flattener;
         this.writer = model.writer;
@@ -51,7 +67,7 @@ final class PieceStep {
         this.component = component;
         this.set = set;
         this.extent = extent;
-        answers = extent.answers.toArray(new Answer[0]);
+        this.answers = answers.toArray(new Answer[0]);
         outs = solving.outs();
     }
 

@@ -169,6 +169,8 @@ final class Crew {
         return block;
     }
 
+    // every caller looks again in a loop of its own
+    @SuppressWarnings("WaitNotInLoop")
     private void pause() {
         try {
             wait(LOOK);

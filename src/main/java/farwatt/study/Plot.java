@@ -22,7 +22,11 @@ interface Plot {
     /** Told that the values of a point stand. */
     @FunctionalInterface
     interface Visit {
-        /** @param offset of the point in its block */
+        /**
+         * They stand now.
+         *
+         * @param offset of the point in its block
+         */
         void at(int offset);
     }
 }

@@ -1,6 +1,8 @@
 package farwatt.study;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * How one expression came out over many runs by chance. Inside values; NaN where there is nothing to tell.
@@ -21,12 +23,16 @@ public record Scatter(
         long without,
         double mean,
         double deviation,
-        double[] levels,
+        List<Double> levels,
         double failing,
         double failingLeast,
         double failingMost) {
     /** The shares that {@link #levels} stand for. */
-    public static final double[] SHARES = {0, 0.01, 0.05, 0.25, 0.5, 0.75, 0.95, 0.99, 1};
+    public static final List<Double> SHARES = List.of(0.0, 0.01, 0.05, 0.25, 0.5, 0.75, 0.95, 0.99, 1.0);
+
+    public Scatter {
+        levels = List.copyOf(levels);
+    }
 
     /** Two-sided 95 % of the bell curve. */
     private static final double Z = 1.959963984540054;
@@ -52,9 +58,9 @@ public record Scatter(
             square += off * (value - mean);
         }
         Arrays.sort(values);
-        double[] levels = new double[SHARES.length];
-        for (int i = 0; i < levels.length; i++) {
-            levels[i] = with == 0 ? Double.NaN : level(values, with, SHARES[i]);
+        List<Double> levels = new ArrayList<>();
+        for (double share : SHARES) {
+            levels.add(with == 0 ? Double.NaN : level(values, with, share));
         }
         double deviation = with < 2 ? Double.NaN : Math.sqrt(square / (with - 1));
         double share = (double) (no + without) / n;

@@ -99,7 +99,7 @@ class SpreadTest {
         }
         values[101] = Double.NaN;
         Scatter scatter = Scatter.of(number, values);
-        assertArrayEquals(new double[] {0, 1, 5, 25, 50, 75, 95, 99, 100}, scatter.levels(), 1e-12);
+        assertEquals(List.of(0.0, 1.0, 5.0, 25.0, 50.0, 75.0, 95.0, 99.0, 100.0), scatter.levels());
         assertEquals(50, scatter.mean(), 1e-12);
         assertEquals(1, scatter.without());
         // Wilson's interval for 10 of 100, worked out apart
