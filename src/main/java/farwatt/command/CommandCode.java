@@ -23,6 +23,20 @@ enum CommandCode implements Code {
     NO_ARGUMENT_FILE,
     HELD_BACK,
     NEW_PLAN,
+    ONE_CORNER,
+    BAD_EFFORT,
+    STUDY_WRITTEN,
+    ONLY_CSV,
+    TOO_LONG_TO_SHOW,
+    GROWN,
+    FIRST_DARK,
+    HOLDS_NOWHERE,
+    HOLDS_TO_END,
+    HOLDS_TO,
+    NOT_MONOTONIC,
+    BAD_SHARE,
+    AS_IT_IS,
+    WITHOUT_EFFECT,
     DEMO_END;
 
     @Override

@@ -47,6 +47,12 @@ final class Output {
                 plain);
     }
 
+    /** True where someone may be looking on, so that it helps to tell how far the work is. */
+    @SuppressWarnings("SystemConsoleNull")
+    static boolean isWatched() {
+        return System.console() != null;
+    }
+
     private static boolean isUnicode(Charset charset) {
         return charset.name().startsWith("UTF");
     }

@@ -78,6 +78,20 @@ final class CellVertex extends RowVertex {
         return empty[place];
     }
 
+    /** True where a value stands that nothing but an edit changes. */
+    boolean isLiteral(int place) {
+        return !empty[place] && bound(place) == null;
+    }
+
+    /** Turns an expression that looks at nothing, such as a value's plain quantity, into the literal it is. */
+    void fix(int place) {
+        Bound bound = bound(place);
+        if (bound != null && bound.deps().isEmpty()) {
+            literal(place, out.v[place]);
+            settle();
+        }
+    }
+
     @Nullable
     Bound bound(int place) {
         return bounds == null ? null : bounds[place];

@@ -1,5 +1,6 @@
 package farwatt.engine;
 
+import farwatt.catalogue.Bounds;
 import farwatt.catalogue.Name;
 import farwatt.language.Column;
 import farwatt.plan.Table;
@@ -23,6 +24,9 @@ final class Col implements Column {
     /** What fills it; null where only cells do. */
     @Nullable
     Vertex maker;
+    /** What a formula in it cannot give, once found out. */
+    @Nullable
+    Bounds bounds;
 
     Col(Table table, Name name, int number, int base, int size) {
         this.table = table;

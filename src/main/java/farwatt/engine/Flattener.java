@@ -35,14 +35,14 @@ final class Flattener {
     private final int[] denseBundle;
     private final int[] flatAt;
     private final Practice practice;
+    private final int copperAlpha;
+    private final int unbalance;
     private final Col devicePriority;
     private final Col switchPriority;
     private final Col port;
 
     /** By row of a node: the fault that keeps it out of the circuit in the last fill, 0 if none. */
     final double[] cut;
-    /** By flat row: the node's row. */
-    final int[] node;
 
     private double firstFault;
 
@@ -61,6 +61,8 @@ final class Flattener {
         this.inside = inside;
         this.faults = faults;
         this.practice = practice;
+        copperAlpha = practice.place("copper_alpha");
+        unbalance = practice.place("pair_unbalance");
         this.air = air;
         this.shapes = shapes;
         this.bundleOf = bundleOf;
@@ -84,12 +86,15 @@ final class Flattener {
         }
         denseBundle = new int[layout.size(Table.BUNDLES)];
         cut = new double[layout.rows()];
-        node = new int[topology.order.length];
         flatAt = new int[topology.order.length];
     }
 
-    /** Fills a network with the trees of a component; its rows are in the order of the trees. */
-    void fill(int[] trees, Corner corner, FlatNetwork net) {
+    /**
+     * Fills a network with the trees of a component; its rows are in the order of the trees.
+     *
+     * @param node by flat row: takes the node's row
+     */
+    void fill(int[] trees, Corner corner, FlatNetwork net, int[] node) {
         int bundles = 0;
         Arrays.fill(denseBundle, -1);
         int n = 0;
@@ -131,6 +136,11 @@ final class Flattener {
         }
     }
 
+    /** The row of the bundle that a run names, −1 for none. */
+    int bundleOf(int run) {
+        return bundleOf[run];
+    }
+
     private int bundleBase() {
         return layout.base(Table.BUNDLES);
     }
@@ -146,13 +156,27 @@ final class Flattener {
         }
     }
 
+    /** Adds a bundle up again after its cells or its cables' changed; to be done before {@link #refreshRun}. */
+    void measure(int bundle) {
+        shapes.measure(bundle - bundleBase());
+    }
+
     /** Writes one node and its run; false if a cell it needs has no value. */
     private boolean put(FlatNetwork net, int n, int row, int at, Corner corner) {
-        firstFault = 0;
         int up = topology.parentAt[at];
         net.parent[n] = up < 0 ? -1 : flatAt[up];
         // a source has no run, whatever stood in this place when the network was filled last
         net.bundle[n] = -1;
+        boolean whole = refreshNode(net, n, row, corner);
+        double fault = firstFault;
+        whole &= up < 0 || refreshRun(net, n, row, corner);
+        firstFault = fault != 0 ? fault : firstFault;
+        return whole;
+    }
+
+    /** Writes a node's own cells again; false if one of them has no value. */
+    boolean refreshNode(FlatNetwork net, int n, int row, Corner corner) {
+        firstFault = 0;
         net.floor[n] = 0;
         net.budget[n] = Double.POSITIVE_INFINITY;
         net.right[n] = Double.POSITIVE_INFINITY;
@@ -166,9 +190,14 @@ final class Flattener {
             net.draw[n] = ok(draw.v[row - draw.base]);
             ok(devicePriority.v[row - devicePriority.base]);
         }
-        if (up >= 0) {
-            run(net, n, topology.feedRun[row], topology.order[up], corner);
-        }
+        return firstFault == 0;
+    }
+
+    /** Writes the cells of the run that feeds a node again; false if one of them has no value. */
+    boolean refreshRun(FlatNetwork net, int n, int row, Corner corner) {
+        firstFault = 0;
+        int run = topology.feedRun[row];
+        run(net, n, run, topology.from[run], corner);
         return firstFault == 0;
     }
 
@@ -241,7 +270,7 @@ final class Flattener {
         net.cord[n] = ok(inside.cord.v[place]);
         net.fixed[n] = ok(inside.fixed.v[place]);
         net.alpha[n] = ok(inside.alpha.v[place]);
-        net.alphaCord[n] = ok(practice.value("copper_alpha"));
+        net.alphaCord[n] = ok(practice.at(copperAlpha));
         net.alphaOthers[n] = net.alphaCord[n];
         net.ambient[n] = grown(air.ofZone(zone, corner), run);
         double coldest = 1 + Math.max(net.alpha[n], net.alphaCord[n]) * (net.ambient[n] - 20);
@@ -267,6 +296,6 @@ final class Flattener {
 
     /** Share of the whole current that the worst conductor carries with four pairs. */
     double worstShare() {
-        return (1 + practice.value("pair_unbalance")) / 4;
+        return (1 + practice.at(unbalance)) / 4;
     }
 }

@@ -1,10 +1,16 @@
 package farwatt.engine;
 
+import farwatt.language.Expr;
 import farwatt.language.Formula;
 import farwatt.language.Frame;
+import farwatt.language.GatherKind;
 import farwatt.language.GatherPlan;
+import farwatt.language.Read;
+import farwatt.language.Way;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A gather over a whole table, worked out once for everyone who reads it. Rows are taken in blocks of fixed order, each
@@ -26,6 +32,9 @@ final class GatherVertex extends Vertex {
     private final double[] rest;
     private final int[] counted;
     private final boolean[] due;
+    /** The column whose values are gathered as they are; null where more is to be worked out. */
+    private final @Nullable Col plainly;
+
     private boolean fresh = true;
 
     /**
@@ -41,6 +50,7 @@ final class GatherVertex extends Vertex {
         this.nothing = nothing;
         this.tooLarge = tooLarge;
         out.maker = this;
+        plainly = plainly(plan);
         rows = plan.set().rows();
         blockOf = new int[rowCount];
         Arrays.fill(blockOf, -1);
@@ -52,6 +62,19 @@ final class GatherVertex extends Vertex {
         rest = new double[blocks];
         counted = new int[blocks];
         due = new boolean[blocks];
+    }
+
+    private static @Nullable Col plainly(GatherPlan plan) {
+        boolean name = plan.where().isEmpty()
+                && plan.expr().body().filter(Expr.Name.class::isInstance).isPresent()
+                && plan.uses().reads().size() == 1;
+        if (!name) {
+            return null;
+        }
+        Read read = plan.uses().reads().get(0);
+        boolean here =
+                read.way().start() == Way.Start.HERE && read.way().links().isEmpty();
+        return here && read.column() instanceof Col col ? col : null;
     }
 
     Col out() {
@@ -117,8 +140,38 @@ final class GatherVertex extends Vertex {
         out.put(0, result());
     }
 
+    /** The blocks that the marks on what it reads make necessary; empty if none. */
+    int[] dueBlocks() {
+        Marks touched = new Marks();
+        boolean every = false;
+        for (Dep dep : deps) {
+            every |= RowVertex.readers(dep, touched);
+        }
+        Arrays.fill(due, every);
+        for (int k = 0; k < touched.count(); k++) {
+            int block = blockOf[touched.at(k)];
+            if (block >= 0) {
+                due[block] = true;
+            }
+        }
+        return IntStream.range(0, due.length).filter(block -> due[block]).toArray();
+    }
+
+    /** Works some blocks out anew, and the answer from all. */
+    void again(int[] blocks) {
+        for (int block : blocks) {
+            gather(block);
+        }
+        out.v[0] = result();
+    }
+
     /** Works out one block's part: the first fault met, unless the answer was decided before. */
     private void gather(int block) {
+        if (plainly != null
+                && (plan.expr().kind() == GatherKind.TOTAL || plan.expr().kind() == GatherKind.MEAN)) {
+            total(block, plainly);
+            return;
+        }
         Formula where = plan.where().orElse(null);
         Formula body = plan.body().orElse(null);
         part[block] = start();
@@ -138,6 +191,27 @@ final class GatherVertex extends Vertex {
                 take(block, value);
             }
         }
+    }
+
+    /** The same for a sum of what stands in a column. */
+    private void total(int block, Col col) {
+        double sum = 0;
+        double lost = 0;
+        int end = Math.min(rows.length, (block + 1) * BLOCK);
+        counted[block] = end - block * BLOCK;
+        for (int k = block * BLOCK; k < end; k++) {
+            double value = col.v[rows[k] - col.base];
+            if (Double.isNaN(value)) {
+                part[block] = value;
+                return;
+            }
+            double next = sum + value;
+            double added = next - sum;
+            lost += (sum - (next - added)) + (value - added);
+            sum = next;
+        }
+        part[block] = sum;
+        rest[block] = lost;
     }
 
     /** True where further rows make no difference. */

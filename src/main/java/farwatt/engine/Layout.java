@@ -6,7 +6,6 @@ import farwatt.plan.Rows;
 import farwatt.plan.Table;
 import farwatt.report.Place;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,8 +27,8 @@ final class Layout {
             Table.PLAN,
             Table.NEEDS);
 
-    private final Map<Table, Integer> bases = new EnumMap<>(Table.class);
-    private final Map<Table, Integer> sizes = new EnumMap<>(Table.class);
+    private final int[] bases = new int[Table.values().length];
+    private final int[] sizes = new int[Table.values().length];
     private final String[] ids;
     private final byte[] tables;
     private final Map<String, Integer> siteRows = new HashMap<>();
@@ -42,8 +41,8 @@ final class Layout {
             int size = table == Table.PRACTICE
                     ? Catalogue.of(table).size()
                     : plan.rows(table).size();
-            bases.put(table, rows);
-            sizes.put(table, size);
+            bases[table.ordinal()] = rows;
+            sizes[table.ordinal()] = size;
             rows += size;
         }
         ids = new String[rows];
@@ -75,11 +74,11 @@ final class Layout {
     }
 
     int base(Table table) {
-        return bases.getOrDefault(table, 0);
+        return bases[table.ordinal()];
     }
 
     int size(Table table) {
-        return sizes.getOrDefault(table, 0);
+        return sizes[table.ordinal()];
     }
 
     int end(Table table) {

@@ -29,4 +29,9 @@ final class Texts {
     String text(double number) {
         return known.get((int) number);
     }
+
+    /** How many texts have a number. */
+    int size() {
+        return known.size();
+    }
 }
