@@ -17,6 +17,10 @@ enum CommandCode implements Code {
     NO_ARGUMENT_FILE,
     HELD_BACK,
     NEW_PLAN,
+    NOT_KEPT,
+    KEPT,
+    SAVED,
+    NO_FOLDER,
     DEMO_END;
 
     @Override

@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             AskVerb.class,
             ExplainVerb.class,
             CompareVerb.class,
+            ScriptVerb.class,
             IntakeVerb.class,
             WorkbookVerb.class,
             NamesVerb.class,

@@ -35,7 +35,7 @@ final class Child implements AutoCloseable {
     }
 
     /**
-     * Starts a process; it says {@code ready} when it is warm.
+     * Starts a process, which warms up until it is told what to run.
      *
      * @param options further options of its Java
      * @throws Refusal if there is no Java to start

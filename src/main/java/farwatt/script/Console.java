@@ -26,6 +26,11 @@ final class Console {
         this.most = most;
     }
 
+    /** Counts from nothing again, for the next line at the console. */
+    void again() {
+        printed = 0;
+    }
+
     void print(String text) {
         count(text.length() + 1L);
         sender.send(Line.of("print", text));

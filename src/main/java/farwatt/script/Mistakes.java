@@ -22,6 +22,9 @@ final class Mistakes {
     private static final Pattern TWICE =
             Pattern.compile("SyntaxError: .*?[\"']([^\"'\\n]+)[\"'] has already been declared.*", Pattern.DOTALL);
     private static final Pattern SYNTAX = Pattern.compile("SyntaxError: \\S*?:\\d+:\\d+ ([^\\n]+).*", Pattern.DOTALL);
+    private static final Pattern MODULE = Pattern.compile(
+            "(?:Error|TypeError): (?:Cannot (?:find|access) module|Operation is not allowed for:?|Access denied:?)[^\\w./]*([^'\\n]*).*",
+            Pattern.DOTALL);
     private static final Pattern NAMED = Pattern.compile("(?:PlanError|\\w*Error): (.*)", Pattern.DOTALL);
 
     private Mistakes() {}
@@ -66,6 +69,11 @@ final class Mistakes {
         if (m.matches()) {
             return Optional.of(Messages.text(ScriptCode.TWICE, m.group(1)));
         }
+        m = MODULE.matcher(said);
+        if (m.matches()) {
+            return Optional.of(Messages.text(
+                    ScriptCode.MODULE, m.group(1).substring(m.group(1).lastIndexOf('/') + 1)));
+        }
         m = SYNTAX.matcher(said);
         return m.matches()
                 ? Optional.of(Messages.text(ScriptCode.SYNTAX, m.group(1).replaceAll("\\beof\\b", "the end")))
@@ -92,8 +100,12 @@ final class Mistakes {
     }
 
     private static ScriptError.Spot spot(SourceSection section, String function) {
+        String name = section.getSource().getName();
         return new ScriptError.Spot(
-                section.getSource().getName(), section.getStartLine(), section.getStartColumn(), function);
+                name.startsWith("./") ? name.substring(2) : name,
+                section.getStartLine(),
+                section.getStartColumn(),
+                function);
     }
 
     /** Whole scripts and functions without a name have none that anyone knows. */

@@ -113,9 +113,7 @@ final class Run {
             case "refused" -> {
                 return Optional.of(Outcome.of(Outcome.State.FAILED, line.part(0)));
             }
-            default -> {
-                // ready, or what a run before this one left behind
-            }
+            default -> throw new IllegalStateException("the process said " + line.kind());
         }
         return Optional.empty();
     }

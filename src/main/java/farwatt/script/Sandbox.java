@@ -49,7 +49,6 @@ final class Sandbox implements AutoCloseable {
                 .engine(ENGINE)
                 .allowExperimentalOptions(true)
                 .allowHostAccess(HostAccess.NONE)
-                .allowHostClassLookup(name -> false)
                 .allowHostClassLoading(false)
                 .allowCreateThread(false)
                 .allowCreateProcess(false)
@@ -71,7 +70,8 @@ final class Sandbox implements AutoCloseable {
                 List.of("load", "print", "console", "graal-builtin", "polyglot-builtin", "global-arguments")) {
             builder.option("js." + off, "false");
         }
-        return builder.option("js.performance", "false")
+        return builder.option("js.java-package-globals", "false")
+                .option("js.performance", "false")
                 .option("js.shared-array-buffer", "false")
                 .option("js.unhandled-rejections", "throw")
                 .build();

@@ -10,6 +10,7 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 
@@ -49,8 +50,9 @@ public final class ScriptProcess {
         Thread reader = new Thread(this::read, "orders");
         reader.setDaemon(true);
         reader.start();
-        warmUp();
-        send(Line.of("ready"));
+        if (orders.isEmpty()) {
+            warmUp();
+        }
         Session session = new Session(this::send);
         while (true) {
             send(session.run(Order.of(Line.read(orders.take()))));
@@ -74,7 +76,7 @@ public final class ScriptProcess {
     /** Loads what the first run would have to wait for. */
     private static void warmUp() {
         Order order = new Order(
-                new Script("warm-up", WARM_UP, java.util.Optional.empty(), Script.Kind.FILE),
+                new Script("warm-up", WARM_UP, Optional.empty(), Script.Kind.FILE),
                 Changes.text(Plan.EMPTY),
                 "",
                 List.of(),

@@ -6,21 +6,24 @@ import farwatt.report.Refusal;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.graalvm.polyglot.PolyglotException;
 
 /** Runs scripts, one after the other, and remembers what was typed at the console. Confined to one thread. */
 final class Session {
-    /** What the objects of the prelude are called: not members of the global object that anyone can list. */
     private final Console.Sender sender;
-
-    private String consolePlan = "";
-    private java.util.Optional<Sandbox> console = java.util.Optional.empty();
-    private Console words;
+    private Optional<Typed> typed = Optional.empty();
 
     Session(Console.Sender sender) {
         this.sender = sender;
-        this.words = new Console(sender, 0);
     }
+
+    /**
+     * What lines at the console work in.
+     *
+     * @param plan the plan that they work on, with the scenario
+     */
+    private record Typed(Sandbox sandbox, Console console, String plan) {}
 
     /** Runs what a message asks for and says what came of it. */
     Line run(Order order) {
@@ -41,19 +44,23 @@ final class Session {
     /** Lines see what those before them named, as long as the plan is the same. */
     private Line line(Order order) throws Refusal {
         String plan = order.scenario() + "\n" + order.plan();
-        if (console.isEmpty() || !consolePlan.equals(plan)) {
+        if (!typed.map(Typed::plan).equals(Optional.of(plan))) {
             forget();
-            words = new Console(sender, order.printed());
-            console = java.util.Optional.of(sandbox(order, words));
-            consolePlan = plan;
+            Console console = new Console(sender, order.printed());
+            typed = Optional.of(new Typed(sandbox(order, console), console, plan));
         }
-        return evaluate(console.get(), order.script());
+        Typed now = typed.get();
+        now.console().again();
+        Line end = evaluate(now.sandbox(), order.script());
+        if (end.kind().equals("limit")) {
+            forget();
+        }
+        return end;
     }
 
-    /** Forgets what was typed at the console. */
-    void forget() {
-        console.ifPresent(Sandbox::close);
-        console = java.util.Optional.empty();
+    private void forget() {
+        typed.ifPresent(t -> t.sandbox().close());
+        typed = Optional.empty();
     }
 
     private static Sandbox sandbox(Order order, Console out) throws Refusal {
@@ -66,7 +73,7 @@ final class Session {
         try {
             return Line.of("done", sandbox.run(script));
         } catch (PolyglotException e) {
-            if (e.isCancelled() || (e.isResourceExhausted() && e.isCancelled())) {
+            if (e.isCancelled()) {
                 return Line.of("limit", Messages.text(ScriptCode.TOO_MANY_STATEMENTS));
             }
             return failed(e);

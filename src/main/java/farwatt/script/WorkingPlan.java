@@ -22,8 +22,10 @@ import farwatt.report.Level;
 import farwatt.report.Notice;
 import farwatt.report.Refusal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.graalvm.polyglot.Value;
@@ -35,8 +37,14 @@ import org.jspecify.annotations.Nullable;
  * they are asked for, so that many rows may be added at the cost of one. Hidden from the script behind its own objects.
  */
 final class WorkingPlan implements Proxy {
+    /** The plan without a scenario. */
+    private static final String BASE = "base";
+
     private final String on;
     private final Steps steps;
+    /** What the script kept so far, by folded name; one for all copies. */
+    private final Map<String, Plan> kept;
+
     private Plan plan;
     private @Nullable Calculation calculation;
     private boolean stale;
@@ -44,27 +52,33 @@ final class WorkingPlan implements Proxy {
     private @Nullable Wording wording;
     private @Nullable Set<String> ids;
 
-    private WorkingPlan(Plan plan, String on, Steps steps) {
+    private WorkingPlan(Plan plan, String on, Steps steps, Map<String, Plan> kept) {
         this.plan = plan;
         this.on = on;
         this.steps = steps;
+        this.kept = kept;
     }
 
     /** A copy of a plan, or of one of its scenarios unless the name is "". */
     static WorkingPlan of(Plan base, String scenario) throws Refusal {
-        if (scenario.isEmpty()) {
-            return new WorkingPlan(base, "", new Steps());
-        }
-        return new WorkingPlan(scenarioOf(base, scenario), scenario, new Steps());
+        boolean none = scenario.isEmpty() || Rows.fold(scenario).equals(BASE);
+        Plan plan = none ? base : scenarioOf(base, scenario);
+        Map<String, Plan> kept = new HashMap<>(Map.of(BASE, base));
+        return new WorkingPlan(plan, none ? "" : scenario, new Steps(), kept);
     }
 
-    /** A copy of this with a scenario on top. */
+    /** A copy of this with a scenario on top; one that the script kept is the plan as it was then. */
     WorkingPlan with(String scenario) {
+        Plan then = kept.get(Rows.fold(scenario));
+        if (then != null) {
+            String under = Rows.fold(scenario).equals(BASE) ? "" : scenario;
+            return new WorkingPlan(then, under, new Steps(), kept);
+        }
         try {
             Plan other = scenarioOf(plan, scenario);
             return steps.isEmpty() && on.isEmpty()
-                    ? new WorkingPlan(other, scenario, new Steps())
-                    : new WorkingPlan(other, on, steps.and(Steps.chain(plan, scenario)));
+                    ? new WorkingPlan(other, scenario, new Steps(), kept)
+                    : new WorkingPlan(other, on, steps.and(Steps.chain(plan, scenario)), kept);
         } catch (Refusal e) {
             throw ScriptFailure.of(e);
         }
@@ -259,11 +273,11 @@ final class WorkingPlan implements Proxy {
 
     /** The changes so far as a scenario; there must be some. It can be named from now on. */
     Scenario keep(String name) {
+        if (Rows.fold(name).equals(Rows.fold(on)) || Rows.fold(name).equals(BASE)) {
+            throw ScriptFailure.of(ScriptCode.NAME_TAKEN, name);
+        }
         Scenario scenario = new Scenario(name, on, changes());
-        List<Scenario> all = new ArrayList<>(plan.scenarios());
-        Changes.put(all, scenario);
-        plan = plan.withScenarios(all);
-        stale = true;
+        kept.put(Rows.fold(name), plan);
         return scenario;
     }
 

@@ -89,8 +89,12 @@ class ErrorsTest {
         List<String> places =
                 new ArrayList<>(chain.stream().map(ScriptError.Spot::text).toList());
         assertEquals(List.of("test.js, line 2, in worst", "test.js, line 5"), places);
-        assertTrue(ran.outcome().said().startsWith("test.js, line 2, in worst: "), ran.outcome().said());
-        assertTrue(ran.outcome().said().endsWith("\n  called from test.js, line 5"), ran.outcome().said());
+        assertTrue(
+                ran.outcome().said().startsWith("test.js, line 2, in worst: "),
+                ran.outcome().said());
+        assertTrue(
+                ran.outcome().said().endsWith("\n  called from test.js, line 5"),
+                ran.outcome().said());
     }
 
     @Test

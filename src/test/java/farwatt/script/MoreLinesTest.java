@@ -53,7 +53,10 @@ class MoreLinesTest {
 
     @Test
     void wordsGoOnFromWhatIsTyped() {
-        assertTrue(Words.complete("x = plan.sc").stream().map(Words.Word::name).toList().equals(List.of("plan.scenario")));
+        assertTrue(Words.complete("x = plan.sc").stream()
+                .map(Words.Word::name)
+                .toList()
+                .equals(List.of("plan.scenario")));
         assertTrue(Words.near("sensitivty").orElseThrow().name().equals("sensitivity"));
         assertTrue(Words.near("zzz").isEmpty());
     }

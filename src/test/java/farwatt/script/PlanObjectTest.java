@@ -39,15 +39,14 @@ class PlanObjectTest {
     void theOpenPlanStaysAsItIsAndTheCopyChanges() throws Refusal {
         Plan before = Scripts.ferry();
         Plan open = Scripts.ferry();
-        Scripts.Ran ran = Scripts.run(
-                new Script("a.js", """
-                        plan.set('trunk.length', '80 m').set('dark', true).set('slack', '5 %').set('copper_alpha', '0.004 1/K');
+        Scripts.Ran ran = Scripts.run(new Script("a.js", """
+                        plan.set('trunk.length', '80 m').set('dark', true).set('slack', '5 %').set('joint_ohms', '0.06 ohm');
                         print(plan.text('gate.reserve_share'));
                         const night = plan.scenario('winter night');
                         print(night.text('quay.ambient'), plan.text('quay.ambient'), night.text('trunk.length'));
                         """, Optional.empty(), Script.Kind.FILE), open);
         Plan by = before;
-        for (String path : List.of("trunk.length=80 m", "dark=yes", "slack=5 %", "copper_alpha=0.004 1/K")) {
+        for (String path : List.of("trunk.length=80 m", "dark=yes", "slack=5 %", "joint_ohms=0.06 ohm")) {
             List<Notice> notices = new ArrayList<>();
             String[] parts = path.split("=");
             by = ScenarioPlans.apply(
@@ -90,7 +89,10 @@ class PlanObjectTest {
     void aScenarioKeptOnAScenarioStandsOnIt() {
         Said said = new Said();
         Outcome outcome = Scripts.HOST.run(
-                new Script("a.js", "plan.set('trunk.gauge', '24 AWG'); keep('thin'); apply()", Optional.empty(),
+                new Script(
+                        "a.js",
+                        "plan.set('trunk.gauge', '24 AWG'); keep('thin'); apply()",
+                        Optional.empty(),
                         Script.Kind.FILE),
                 Scripts.ferry(),
                 "winter night",
@@ -111,8 +113,7 @@ class PlanObjectTest {
                 """);
         Plan plan = Scripts.ferry();
         List<Notice> notices = new ArrayList<>();
-        Change change = Changes.proposed(
-                plan, ran.outcome().proposed().orElseThrow(), "Script a.js", notices);
+        Change change = Changes.proposed(plan, ran.outcome().proposed().orElseThrow(), "Script a.js", notices);
         Edit edit = Edit.apply(plan, change);
         assertEquals(List.of(), notices);
         assertEquals(value(edit.plan(), "gate.reserve_share"), ran.printed());
@@ -140,11 +141,13 @@ class PlanObjectTest {
         assertEquals("""
                 true true true cam 1
                 true
-                quay wireless 11 3
+                quay wireless 11 2
                 cam 2 5 true
                 ["columns", "points"] quay wireless [{"name":"id","unit":""},{"name":"watts","unit":"W"}]""", ran.printed(), ran.outcome().said());
         ResultTable shown = ran.said().tables.get(0);
-        assertEquals("7 W", ResultTable.text(shown.rows().get(0).get(1), shown.columns().get(1)));
+        assertEquals(
+                "7 W",
+                ResultTable.text(shown.rows().get(0).get(1), shown.columns().get(1)));
         assertEquals(List.of("devices.csv"), ran.said().saved);
         assertEquals(Optional.of("devices.svg"), ran.said().pictures.get(0).file());
     }
@@ -191,8 +194,7 @@ class PlanObjectTest {
                 Scripts.ferry(),
                 "one",
                 "two\twith a tab\nand a line end \\ and an ä");
-        assertEquals(
-                "[\"one\", \"two\\twith a tab\\nand a line end \\\\ and an ä\"] 2", ran.printed());
+        assertEquals("[\"one\", \"two\\twith a tab\\nand a line end \\\\ and an ä\"] 2", ran.printed());
     }
 
     @Test
@@ -212,7 +214,10 @@ class PlanObjectTest {
     void everyExampleOfTheHelpRuns() {
         for (Words.Word word : Words.all()) {
             Scripts.Ran ran = Scripts.run(word.example());
-            assertEquals(Outcome.State.DONE, ran.outcome().state(), word.example() + ": " + ran.outcome().said());
+            assertEquals(
+                    Outcome.State.DONE,
+                    ran.outcome().state(),
+                    word.example() + ": " + ran.outcome().said());
         }
     }
 }

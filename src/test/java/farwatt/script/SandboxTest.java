@@ -27,8 +27,8 @@ class SandboxTest {
         Files.createDirectories(folder.resolve("own"));
         Files.createSymbolicLink(folder.resolve("own").resolve("link.js"), secret);
         Files.writeString(folder.resolve("own").resolve("plain.txt"), "export const a = 1;");
-        String probe = Files.readString(Path.of(
-                        Scripts.ROOT.toString(), "src", "test", "resources", "farwatt", "script", "probe.js"))
+        String probe = Files.readString(
+                        Path.of(Scripts.ROOT.toString(), "src", "test", "resources", "farwatt", "script", "probe.js"))
                 .replace("SECRET", secret.toString())
                 .replace("OUT", folder.resolve("written.txt").toString());
         Scripts.Ran ran = inFolder("probe.js", probe);
@@ -59,8 +59,12 @@ class SandboxTest {
                 folder.resolve("own").resolve("lib.js"),
                 "\nexport function volts() {\n  return plan.get('gat.volts');\n}\n");
         Scripts.Ran ran = inFolder("main.mjs", "import {volts} from './lib.js';\n\nvolts();\n");
-        assertTrue(ran.outcome().said().startsWith("lib.js, line 3, in volts: "), ran.outcome().said());
-        assertTrue(ran.outcome().said().endsWith("called from main.mjs, line 3"), ran.outcome().said());
+        assertTrue(
+                ran.outcome().said().startsWith("lib.js, line 3, in volts: "),
+                ran.outcome().said());
+        assertTrue(
+                ran.outcome().said().endsWith("called from main.mjs, line 3"),
+                ran.outcome().said());
     }
 
     @Test

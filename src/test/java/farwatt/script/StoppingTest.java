@@ -43,7 +43,7 @@ class StoppingTest {
             strings = {
                 "while (true) {}",
                 "Array.from({length: 4e9}, () => 0)",
-                "new Array(4e9).indexOf(1)",
+                "'x'.repeat(5e8).indexOf('xy')",
                 "while (true) { try { plan.get('trunk.length') } catch (e) {} }",
                 "while (true) { print('again and again') }",
                 "sweep({over: {'quay.ambient': span('-20 degC', '60 degC', '0.001 K'), 'trunk.length': span('1 m', '300 m', '0.01 m')}, read: ['gate.reserve_share']})"
@@ -73,7 +73,8 @@ class StoppingTest {
         }
         Limits hasty = new Limits(256, Long.MAX_VALUE, Duration.ofSeconds(3), 1000);
         try (ScriptHost host = new ScriptHost(hasty, Scripts.coverage())) {
-            assertEquals("The script was stopped after 3 s, the longest that one may run.", said(host, "while (true) {}"));
+            assertEquals(
+                    "The script was stopped after 3 s, the longest that one may run.", said(host, "while (true) {}"));
         }
     }
 
