@@ -44,8 +44,20 @@ final class Console {
         send("save", List.of(ResultFiles.checked(name)), table);
     }
 
-    void picture(String column, Optional<String> file, ResultTable table) {
-        send("picture", List.of(column, file.map(ResultFiles::checkedPicture).orElse("")), table);
+    void picture(ResultPicture picture) {
+        String file = picture.file().map(ResultFiles::checkedPicture).orElse("");
+        List<String> before = new ArrayList<>(List.of(picture.column(), file));
+        before.add(Integer.toString(picture.varied().size()));
+        before.addAll(picture.varied());
+        send("picture", before, picture.table());
+    }
+
+    /** Reads the message that {@link #picture} sends. */
+    static ResultPicture picture(Line line, Units units) {
+        int varied = Integer.parseInt(line.part(2));
+        Optional<String> file = Optional.of(line.part(1)).filter(name -> !name.isEmpty());
+        List<String> names = line.parts().subList(3, 3 + varied);
+        return new ResultPicture(table(line, 3 + varied, units), line.part(0), names, file);
     }
 
     void keep(Scenario scenario) {

@@ -45,6 +45,15 @@ final class Handed {
         return member(value, key).orElseThrow(() -> ScriptFailure.of(ScriptCode.OPTION_MISSING, what, key));
     }
 
+    /** A member that is a whole number; the usual one if it was left out. */
+    static long whole(Value value, String key, long usual) {
+        Optional<Value> member = member(value, key);
+        if (member.isPresent() && !member.get().fitsInLong()) {
+            throw ScriptFailure.of(ScriptCode.NOT_WHOLE, key, Shown.of(member.get()));
+        }
+        return member.map(Value::asLong).orElse(usual);
+    }
+
     /** The elements of a list; something else counts as a list of itself. */
     static List<Value> list(Value value) {
         if (!value.hasArrayElements()) {

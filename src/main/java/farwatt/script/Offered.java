@@ -175,7 +175,8 @@ final class Offered {
             ResultTable table = Results.table(a.at(0), units());
             String column = a.text(1, "picture");
             Results.checkColumn(table, column);
-            console.picture(column, a.maybe(2).map(name -> Handed.text(name, "picture")), table);
+            Optional<String> file = a.maybe(2).map(name -> Handed.text(name, "picture"));
+            console.picture(new ResultPicture(table, column, Results.varied(a.at(0)), file));
             return true;
         });
         offer("unknown", a -> {

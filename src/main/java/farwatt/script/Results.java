@@ -65,6 +65,13 @@ final class Results {
         return new ResultTable.Words(value.isString() ? value.asString() : Shown.of(value));
     }
 
+    /** The columns of a sweep that were varied. */
+    static List<String> varied(Value result) {
+        return Handed.member(result, "varied").map(Handed::list).orElse(List.of()).stream()
+                .map(name -> Handed.text(name, "varied"))
+                .toList();
+    }
+
     /** The place of a column; a failure with a near name if there is none. */
     static void checkColumn(ResultTable table, String name) {
         List<String> names =

@@ -91,11 +91,7 @@ final class Run {
             case "print" -> listener.print(line.part(0));
             case "table" -> listener.table(Console.table(line, 0, units));
             case "save" -> listener.save(line.part(0), Console.table(line, 1, units));
-            case "picture" ->
-                listener.picture(new ResultPicture(
-                        Console.table(line, 2, units),
-                        line.part(0),
-                        Optional.of(line.part(1)).filter(name -> !name.isEmpty())));
+            case "picture" -> listener.picture(Console.picture(line, units));
             case "progress" -> listener.progress(Double.parseDouble(line.part(0)), line.part(1));
             case "keep" -> Changes.put(kept, Changes.read(line.part(0)));
             case "propose" -> proposed = Optional.of(Changes.read(line.part(0)));

@@ -35,6 +35,8 @@ public enum ScriptCode implements Code {
     NO_OBJECT,
     NO_OPTION,
     OPTION_MISSING,
+    NOT_WHOLE,
+    ONE_CELL,
     NOTHING_CHANGED,
     NAME_TAKEN,
     APPLY_ON_SCENARIO,
