@@ -34,6 +34,9 @@ public enum StudyCode implements Code {
     BAD_RUNS,
     BAD_STEP,
     NOT_A_NUMBER,
+    ROOM_PORTS,
+    ROOM_DARK,
+    ROOM_RESERVE,
     CANCELLED;
 
     @Override

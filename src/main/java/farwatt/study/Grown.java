@@ -1,0 +1,16 @@
+package farwatt.study;
+
+import java.util.Optional;
+
+/**
+ * How many copies fitted.
+ *
+ * @param fitted copies that can be added before the condition is met
+ * @param stoppedBy what ended it, a sentence
+ * @param reached true if the condition was met or lost its value; false if the most was tried without
+ * @param firstDark with that many copies the first device or switch stays without power; empty if none did
+ * @param darkId that device or switch, "" if none
+ * @param points by number of copies: the condition, and how many devices have no power
+ */
+public record Grown(
+        int fitted, String stoppedBy, boolean reached, Optional<Integer> firstDark, String darkId, Points points) {}
