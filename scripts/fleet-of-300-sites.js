@@ -11,10 +11,10 @@ for (let n = 1; n <= sites; n++) {
   plan.add('sources', {id: `${site} feed`, zone: site, type: 4, volts: '55 V'});
   plan.add(
     'switches',
-    {id: `${site} switch`, zone: site, volts: '54 V', own_draw: '5 W', uplink_class: 6, grants_by: 'measured'},
+    {id: `${site} switch`, zone: site, ports: 12, volts: '54 V', uplink_right: 'extended', grants_by: 'measured'},
     {from: `${site} feed`, id: `${site} trunk`, length: `${40 + (n * 37) % 61} m`, gauge: '23 AWG'},
   );
-  for (let cam = 1; cam <= 2 + n % 4; cam++) {
+  for (let cam = 1; cam <= 4 + n % 6; cam++) {
     plan.add(
       'devices',
       {id: `${site} cam ${cam}`, zone: site, class: 3, draw: '6.5 W', draw_start: '8 W'},
