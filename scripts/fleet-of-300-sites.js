@@ -5,6 +5,7 @@ if (!Number.isInteger(sites) || sites < 1) {
   throw new Error(`How many sites? ${args[0]} is no whole number.`);
 }
 
+plan.set('reserve_target', '20 %');
 for (let n = 1; n <= sites; n++) {
   const site = `site ${n}`;
   plan.add('zones', {id: site, ambient: '20 degC', hottest: `${34 + n % 9} degC`, coldest: '-15 degC', outdoor: true});

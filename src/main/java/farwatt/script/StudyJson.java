@@ -41,8 +41,7 @@ final class StudyJson {
     static String limited(Limited limited) {
         JsonText json = new JsonText().open('{');
         maybe(json.key("farthest"), limited.farthest());
-        json.text(
-                "text", limited.farthest().map(limited.heading()::text).orElse("–"));
+        json.text("text", limited.farthest().map(limited.heading()::text).orElse("–"));
         maybe(json.key("beyond"), limited.beyond());
         points(json.key("monotonic").bool(limited.monotonic()), limited.points());
         return json.close('}').toString();
@@ -57,13 +56,29 @@ final class StudyJson {
                 scatter.heading().name(),
                 isCondition(scatter) ? "%" : scatter.heading().unit().symbol()));
         json.close(']').key("points").open('[');
-        line(json, "mean", all.stream().map(s -> isCondition(s) ? Double.NaN : s.mean()).toList());
-        line(json, "deviation", all.stream().map(s -> isCondition(s) ? Double.NaN : s.deviation()).toList());
+        line(
+                json,
+                "mean",
+                all.stream().map(s -> isCondition(s) ? Double.NaN : s.mean()).toList());
+        line(
+                json,
+                "deviation",
+                all.stream()
+                        .map(s -> isCondition(s) ? Double.NaN : s.deviation())
+                        .toList());
         for (int i = 0; i < LEVELS.size(); i++) {
             int level = i;
-            line(json, LEVELS.get(i), all.stream().map(s -> isCondition(s) ? Double.NaN : s.levels()[level]).toList());
+            line(
+                    json,
+                    LEVELS.get(i),
+                    all.stream()
+                            .map(s -> isCondition(s) ? Double.NaN : s.levels()[level])
+                            .toList());
         }
-        line(json, "failing", all.stream().map(s -> isCondition(s) ? s.failing() : Double.NaN).toList());
+        line(
+                json,
+                "failing",
+                all.stream().map(s -> isCondition(s) ? s.failing() : Double.NaN).toList());
         json.close(']').key("read").open('{');
         all.forEach(scatter -> {
             json.key(scatter.heading().name()).open('{');
@@ -150,8 +165,8 @@ final class StudyJson {
     private static void points(JsonText json, Points points) {
         List<Heading> columns = points.columns();
         json.key("columns").open('[');
-        columns.forEach(
-                heading -> column(json, heading.name(), heading.isNumber() ? heading.unit().symbol() : ""));
+        columns.forEach(heading ->
+                column(json, heading.name(), heading.isNumber() ? heading.unit().symbol() : ""));
         json.close(']').key("points").open('[');
         for (int point = 0; point < points.size(); point++) {
             json.open('[');

@@ -97,8 +97,7 @@ final class Studying {
     private String spread(Ground ground) throws Refusal, IOException {
         Handed.check(options, kind, List.of(VARY, "runs", READ, "seed"));
         int runs = (int) Handed.whole(options, "runs", Spread.USUAL_RUNS);
-        Spread spread =
-                Spread.of(ground, over(ground, VARY, ", "), reads(), runs, Handed.whole(options, "seed", 1));
+        Spread spread = Spread.of(ground, over(ground, VARY, ", "), reads(), runs, Handed.whole(options, "seed", 1));
         return StudyJson.scatter(spread.run(effort, point -> {}));
     }
 

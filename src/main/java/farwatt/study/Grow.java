@@ -60,8 +60,7 @@ public final class Grow {
     }
 
     private static Plan.Spot spot(Plan plan, String id) throws Refusal {
-        Optional<Plan.Spot> spot =
-                plan.find(id).filter(s -> s.table() == Table.SWITCHES || s.table() == Table.DEVICES);
+        Optional<Plan.Spot> spot = plan.find(id).filter(s -> s.table() == Table.SWITCHES || s.table() == Table.DEVICES);
         if (spot.isEmpty()) {
             throw Refusal.of(StudyCode.NO_NODE, id);
         }

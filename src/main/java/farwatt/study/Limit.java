@@ -84,7 +84,8 @@ public final class Limit {
     }
 
     private boolean isWhole() {
-        return vary.heading().type() == Type.Plain.GAUGE || COUNTS.contains(vary.knob().name());
+        return vary.heading().type() == Type.Plain.GAUGE
+                || COUNTS.contains(vary.knob().name());
     }
 
     private double[] grid() {
@@ -148,8 +149,9 @@ public final class Limit {
         Heading condition = new Heading(holds.strip(), Type.Plain.YES_NO, farwatt.quantity.Unit.ONE);
         Points points = new Points(List.of(vary.heading(), condition), tried.size());
         var ordered = from < to ? tried : tried.descendingMap();
-        ordered.forEach((inside, value) -> points.add(
-                MadePoint.of(points.columns(), new double[] {inside, value.inside()}).because(1, value)));
+        ordered.forEach((inside, value) ->
+                points.add(MadePoint.of(points.columns(), new double[] {inside, value.inside()})
+                        .because(1, value)));
         return points;
     }
 }

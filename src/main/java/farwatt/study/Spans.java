@@ -78,8 +78,8 @@ final class Spans {
         if (type instanceof Type.Choice choice && choice.words().contains(text)) {
             return new Setting(Cell.text(text), choice.words().indexOf(text));
         }
-        boolean row = type instanceof Type.RowOf
-                && ground.plan().find(unquoted(text)).isPresent();
+        boolean row =
+                type instanceof Type.RowOf && ground.plan().find(unquoted(text)).isPresent();
         if (row || type == Type.Plain.TEXT) {
             return new Setting(Cell.text(unquoted(text)), Double.NaN);
         }
@@ -101,7 +101,10 @@ final class Spans {
         Typed typed = bare ? read.get().in(unit) : read.get();
         if (!typed.unit().sameMeasure(unit)) {
             throw Refusal.of(
-                    StudyCode.OTHER_MEASURE, text, heading.name(), unit.symbol().isEmpty() ? "plain numbers" : unit.symbol());
+                    StudyCode.OTHER_MEASURE,
+                    text,
+                    heading.name(),
+                    unit.symbol().isEmpty() ? "plain numbers" : unit.symbol());
         }
         return typed;
     }
@@ -136,7 +139,8 @@ final class Spans {
             BigDecimal signed = by < 0 ? each.negate() : each;
             for (int i = 0; i < all.length; i++) {
                 all[i] = from.unit()
-                        .toInside(start.add(signed.multiply(BigDecimal.valueOf(i))).doubleValue());
+                        .toInside(start.add(signed.multiply(BigDecimal.valueOf(i)))
+                                .doubleValue());
             }
         } else {
             Arrays.setAll(all, i -> from.inside() + i * by);
@@ -154,7 +158,11 @@ final class Spans {
         Optional<Typed> step = read.map(t -> t.unit().equals(Unit.ONE) ? t.in(unit) : t)
                 .filter(t -> t.unit().sameMeasure(unit) && t.inside() > 0);
         if (step.isEmpty()) {
-            throw Refusal.of(StudyCode.STEP_MEASURE, text, heading.name(), unit.symbol().isEmpty() ? "plain numbers" : unit.symbol());
+            throw Refusal.of(
+                    StudyCode.STEP_MEASURE,
+                    text,
+                    heading.name(),
+                    unit.symbol().isEmpty() ? "plain numbers" : unit.symbol());
         }
         return step.get();
     }
@@ -177,9 +185,15 @@ final class Spans {
                 && read.get().unit().sameMeasure(unit)
                 && !(read.get().unit().equals(Unit.ONE) && !unit.dimension().equals(Dimension.NONE));
         if ((!share && !amount) || read.get().inside() < 0) {
-            throw Refusal.of(StudyCode.BAND_MEASURE, width, heading.name(), unit.symbol().isEmpty() ? "plain numbers" : unit.symbol());
+            throw Refusal.of(
+                    StudyCode.BAND_MEASURE,
+                    width,
+                    heading.name(),
+                    unit.symbol().isEmpty() ? "plain numbers" : unit.symbol());
         }
-        double inside = share ? Math.abs(centre.inside()) * read.get().inside() : read.get().inside();
+        double inside = share
+                ? Math.abs(centre.inside()) * read.get().inside()
+                : read.get().inside();
         return new Values.Band(law, centre.inside(), inside);
     }
 
@@ -190,6 +204,8 @@ final class Spans {
         if (heading.type() == Type.Plain.YES_NO) {
             return "yes, no";
         }
-        return heading.isNumber() && now.isPresent() ? Show.exact(now.inside(), now.unit()) : Show.text(heading.unit().toInside(1), heading.unit());
+        return heading.isNumber() && now.isPresent()
+                ? Show.exact(now.inside(), now.unit())
+                : Show.text(heading.unit().toInside(1), heading.unit());
     }
 }

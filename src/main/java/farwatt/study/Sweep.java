@@ -39,7 +39,8 @@ public final class Sweep {
         Checks.each(over, reads);
         for (Vary vary : over) {
             boolean steps = vary.values() instanceof Values.Listed
-                    || (vary.values() instanceof Values.Span span && span.steps().isPresent());
+                    || (vary.values() instanceof Values.Span span
+                            && span.steps().isPresent());
             if (!steps) {
                 throw Refusal.of(
                         StudyCode.NO_STEP, vary.heading().name(), vary.heading().name() + " = 1 .. 10");

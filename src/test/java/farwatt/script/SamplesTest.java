@@ -60,22 +60,32 @@ class SamplesTest {
                 List.of("18 AWG | 60 degC", "20 AWG | 60 degC", "22 AWG | 10 degC", "24 AWG | –"),
                 lines(ran.said().tables.get(0)));
         assertEquals(17 * 4, ran.said().tables.get(1).rows().size());
-        assertEquals(List.of("quay.ambient", "trunk.gauge"), ran.said().pictures.get(0).varied());
+        assertEquals(
+                List.of("quay.ambient", "trunk.gauge"),
+                ran.said().pictures.get(0).varied());
     }
 
     @Test
     void camerasUntilTheReserveFails() throws Exception {
-        List<String> lines = lines(
-                sample("cameras-until-the-reserve-fails", "ferry-landing").said().tables.get(0));
-        assertTrue(lines.get(0).startsWith("by day | gate.reserve_share < reserve_target | 1 | With 2 more"), lines::toString);
+        List<String> lines = lines(sample("cameras-until-the-reserve-fails", "ferry-landing")
+                .said()
+                .tables
+                .get(0));
+        assertTrue(
+                lines.get(0).startsWith("by day | gate.reserve_share < reserve_target | 1 | With 2 more"),
+                lines::toString);
         assertTrue(lines.get(1).startsWith("by day | some(not powered of devices) | 4 | With 5 more"), lines::toString);
-        assertTrue(lines.get(2).startsWith("winter night | gate.reserve_share < reserve_target | 0 |"), lines::toString);
+        assertTrue(
+                lines.get(2).startsWith("winter night | gate.reserve_share < reserve_target | 0 |"), lines::toString);
         assertEquals(4, lines.size());
     }
 
     @Test
     void longestTrunkPerGauge() throws Exception {
-        ResultTable table = sample("longest-trunk-per-gauge", "orchard-packing-shed").said().tables.get(0);
+        ResultTable table = sample("longest-trunk-per-gauge", "orchard-packing-shed")
+                .said()
+                .tables
+                .get(0);
         double before = Double.POSITIVE_INFINITY;
         for (List<ResultTable.Cell> row : table.rows()) {
             double reserve = ((ResultTable.Amount) row.get(1)).inside();
@@ -125,7 +135,7 @@ class SamplesTest {
     @Test
     void fleetOf300Sites() throws Exception {
         Scripts.Ran ran = sample("fleet-of-300-sites", "orchard-packing-shed", "300");
-        assertTrue(ran.printed().startsWith("300 sites, "), ran.printed());
+        assertEquals("300 sites, 50 of them below a reserve of 20 %", ran.printed());
         assertEquals(List.of("fleet.csv", "fleet.xlsx"), ran.said().saved);
         ResultTable fleet = ran.said().tables.get(1);
         assertEquals(300, fleet.rows().size());

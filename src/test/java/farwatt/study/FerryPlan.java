@@ -11,6 +11,7 @@ final class FerryPlan {
 
     static Plan plan() throws Refusal {
         Path root = Path.of(System.getProperty("farwatt.root", ""));
-        return PlanReader.read(root.resolve("scenarios/ferry-landing.farwatt.json")).plan();
+        return PlanReader.read(root.resolve("scenarios/ferry-landing.farwatt.json"))
+                .plan();
     }
 }
