@@ -21,6 +21,20 @@ enum CommandCode implements Code {
     KEPT,
     SAVED,
     NO_FOLDER,
+    ONE_CORNER,
+    BAD_EFFORT,
+    STUDY_WRITTEN,
+    ONLY_CSV,
+    TOO_LONG_TO_SHOW,
+    GROWN,
+    FIRST_DARK,
+    HOLDS_NOWHERE,
+    HOLDS_TO_END,
+    HOLDS_TO,
+    NOT_MONOTONIC,
+    BAD_SHARE,
+    AS_IT_IS,
+    WITHOUT_EFFECT,
     DEMO_END;
 
     @Override

@@ -1,0 +1,76 @@
+package farwatt.command;
+
+import farwatt.quantity.Units;
+import farwatt.report.Messages;
+import farwatt.report.Refusal;
+import farwatt.study.Effort;
+import farwatt.study.Ground;
+import farwatt.study.Limit;
+import farwatt.study.Limited;
+import farwatt.study.Vary;
+import java.io.IOException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Finds how far a value may go. */
+@Command(name = "limit", description = "The farthest value along a span for which a condition holds.")
+final class LimitVerb extends StudyVerb {
+    @Option(
+            names = "--vary",
+            required = true,
+            paramLabel = "'CELL = a .. b'",
+            description = "What to vary, from the side where the condition holds.")
+    private String vary = "";
+
+    @Option(names = "--holds", required = true, paramLabel = "EXPR", description = "The condition.")
+    private String holds = "";
+
+    @Override
+    void study(Ground ground, Effort effort) throws Refusal, IOException {
+        Limited limited = Limit.find(ground, Vary.of(ground, vary), holds, effort);
+        if (json) {
+            json(ground, limited);
+        } else {
+            text(limited);
+        }
+    }
+
+    private void text(Limited limited) {
+        String name = limited.heading().name();
+        if (limited.farthest().isEmpty()) {
+            output().line(Messages.text(CommandCode.HOLDS_NOWHERE, name));
+        } else if (limited.beyond().isEmpty()) {
+            output().line(Messages.text(
+                    CommandCode.HOLDS_TO_END,
+                    name,
+                    shown(limited, limited.farthest().get())));
+        } else {
+            output().line(Messages.text(
+                    CommandCode.HOLDS_TO,
+                    name,
+                    shown(limited, limited.farthest().get()),
+                    shown(limited, limited.beyond().get())));
+        }
+        if (!limited.monotonic()) {
+            output().line(Messages.text(CommandCode.NOT_MONOTONIC));
+            output().line("");
+            StudyText.table(output(), limited.points());
+        }
+        StudyText.reasons(output(), limited.points());
+    }
+
+    private static String shown(Limited limited, double inside) {
+        return farwatt.quantity.Show.text(inside, limited.heading().unit(), 8);
+    }
+
+    private void json(Ground ground, Limited limited) throws IOException {
+        try (StudyJson out = new StudyJson(
+                output(), limited.points().columns(), new Units(ground.plan().currency()))) {
+            out.points(limited.points());
+            JsonOut summary = out.summary();
+            summary.number("farthest", limited.farthest().orElse(Double.NaN));
+            summary.number("beyond", limited.beyond().orElse(Double.NaN));
+            summary.json().writeBooleanField("monotonic", limited.monotonic());
+        }
+    }
+}

@@ -1,0 +1,122 @@
+package farwatt.command;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import farwatt.quantity.Units;
+import farwatt.report.Refusal;
+import farwatt.study.Effort;
+import farwatt.study.Ground;
+import farwatt.study.Heading;
+import farwatt.study.Scatter;
+import farwatt.study.Spread;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** A tolerance study. */
+@Command(
+        name = "spread",
+        description = "Cells take values by chance many times over. Values: 'x +- 5 %' (all alike), 'x ~ 5 %' (bell"
+                + " curve, standard deviation), 'a, b, c', 'a .. b'.")
+final class SpreadVerb extends StudyVerb {
+    private static final List<String> LEVELS =
+            List.of("least", "p1", "p5", "p25", "p50", "p75", "p95", "p99", "greatest");
+
+    @Option(
+            names = "--vary",
+            required = true,
+            paramLabel = "'CELL = VALUES'",
+            description = "What spreads, such as 'trunk.length = 95 m +- 5 %'; may be said several times.")
+    private List<String> vary = new ArrayList<>();
+
+    @Option(names = "--read", required = true, arity = "1..*", paramLabel = "EXPR", description = "What to work out.")
+    private List<String> reads = new ArrayList<>();
+
+    @Option(names = "--runs", paramLabel = "N", description = "How many times; ${DEFAULT-VALUE} unless said.")
+    private int runs = Spread.USUAL_RUNS;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Another number, other chances; 1 unless said.")
+    private long seed = 1;
+
+    @Option(names = "-o", paramLabel = "FILE.csv", description = "Writes every run there.")
+    private String file = "";
+
+    @Override
+    void study(Ground ground, Effort effort) throws Refusal, IOException {
+        Spread spread = Spread.of(ground, varies(ground, vary), reads, runs, seed);
+        if (!file.isEmpty()) {
+            try (StudyFile out = new StudyFile(file, spread.columns())) {
+                text(spread.run(effort, out));
+                out.done();
+            }
+            written(file);
+        } else if (json) {
+            try (StudyJson out = new StudyJson(
+                    output(), spread.columns(), new Units(ground.plan().currency()))) {
+                List<Scatter> all = spread.run(effort, out::point);
+                summary(out.summary(), all);
+            }
+        } else {
+            text(spread.run(effort, point -> {}));
+        }
+    }
+
+    private void text(List<Scatter> all) {
+        List<String> headings = new ArrayList<>(List.of("read", "mean", "deviation"));
+        headings.addAll(LEVELS);
+        headings.addAll(List.of("without value", "fails", "95 % interval"));
+        TextTable table = new TextTable(headings);
+        for (Scatter scatter : all) {
+            Heading heading = scatter.heading();
+            List<String> cells = new ArrayList<>(List.of(heading.name()));
+            cells.add(heading.isNumber() ? heading.text(scatter.mean()) : "");
+            cells.add(heading.isNumber() ? difference(heading, scatter.deviation()) : "");
+            for (double level : scatter.levels()) {
+                cells.add(heading.isNumber() ? heading.text(level) : "");
+            }
+            cells.add(Long.toString(scatter.without()));
+            cells.add(share(scatter.failing()));
+            cells.add(share(scatter.failingLeast()) + " .. " + share(scatter.failingMost()));
+            table.row(cells);
+        }
+        table.lines().forEach(output()::line);
+    }
+
+    /** A deviation of temperatures is no temperature. */
+    private static String difference(Heading heading, double inside) {
+        Units units = new Units("EUR");
+        boolean celsius = heading.unit().isAbsoluteTemperature();
+        return Double.isNaN(inside)
+                ? "–"
+                : farwatt.quantity.Show.text(inside, celsius ? units.need("K") : heading.unit());
+    }
+
+    private static String share(double share) {
+        return farwatt.quantity.Show.text(share, new Units("EUR").need("%"));
+    }
+
+    private void summary(JsonOut out, List<Scatter> all) throws IOException {
+        JsonGenerator json = out.json();
+        json.writeNumberField("runs", runs);
+        json.writeNumberField("seed", seed);
+        json.writeArrayFieldStart("read");
+        for (Scatter scatter : all) {
+            json.writeStartObject();
+            json.writeStringField("name", scatter.heading().name());
+            if (scatter.heading().isNumber()) {
+                out.number("mean", scatter.mean());
+                out.number("deviation", scatter.deviation());
+                for (int i = 0; i < LEVELS.size(); i++) {
+                    out.number(LEVELS.get(i), scatter.levels()[i]);
+                }
+            }
+            json.writeNumberField("without", scatter.without());
+            out.number("failing", scatter.failing());
+            out.number("failing_least", scatter.failingLeast());
+            out.number("failing_most", scatter.failingMost());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+}

@@ -1,0 +1,64 @@
+package farwatt.command;
+
+import farwatt.quantity.Units;
+import farwatt.report.Refusal;
+import farwatt.study.Effort;
+import farwatt.study.Ground;
+import farwatt.study.Points;
+import farwatt.study.Sweep;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Works out every combination of values in some cells. */
+@Command(
+        name = "sweep",
+        description = "Every combination of values in some cells, with what expressions then give. Values: 'a, b, c' or"
+                + " 'a .. b by c'.")
+final class SweepVerb extends StudyVerb {
+    private static final int MOST_SHOWN = 10_000;
+
+    @Option(
+            names = "--over",
+            required = true,
+            paramLabel = "'CELL = VALUES'",
+            description = "What to vary, such as 'trunk.gauge = 22 AWG, 24 AWG'; may be said several times.")
+    private List<String> over = new ArrayList<>();
+
+    @Option(names = "--read", required = true, arity = "1..*", paramLabel = "EXPR", description = "What to work out.")
+    private List<String> reads = new ArrayList<>();
+
+    @Option(names = "-o", paramLabel = "FILE.csv", description = "Writes the points there as they come.")
+    private String file = "";
+
+    @Override
+    void study(Ground ground, Effort effort) throws Refusal, IOException {
+        Sweep sweep = Sweep.of(ground, varies(ground, over), reads);
+        if (!file.isEmpty()) {
+            try (StudyFile out = new StudyFile(file, sweep.columns())) {
+                sweep.run(effort, out);
+                out.done();
+            }
+            written(file);
+        } else if (json) {
+            Summary summary = new Summary(sweep.columns(), sweep.varied());
+            try (StudyJson out = new StudyJson(
+                    output(), sweep.columns(), new Units(ground.plan().currency()))) {
+                sweep.run(effort, point -> {
+                    summary.take(point);
+                    out.point(point);
+                });
+                summary.write(out.summary());
+            }
+        } else {
+            if (sweep.size() > MOST_SHOWN) {
+                throw Refusal.of(CommandCode.TOO_LONG_TO_SHOW, sweep.size(), MOST_SHOWN);
+            }
+            Points points = sweep.points(effort);
+            StudyText.table(output(), points);
+            StudyText.reasons(output(), points);
+        }
+    }
+}
