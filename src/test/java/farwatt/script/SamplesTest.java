@@ -135,7 +135,7 @@ class SamplesTest {
     @Test
     void fleetOf300Sites() throws Exception {
         Scripts.Ran ran = sample("fleet-of-300-sites", "orchard-packing-shed", "300");
-        assertEquals("300 sites, 50 of them below a reserve of 20 %", ran.printed());
+        assertEquals("300 sites, 42 of them below a reserve of 20 %", ran.printed());
         assertEquals(List.of("fleet.csv", "fleet.xlsx"), ran.said().saved);
         ResultTable fleet = ran.said().tables.get(1);
         assertEquals(300, fleet.rows().size());
