@@ -48,7 +48,7 @@ class PlanObjectTest {
         Plan by = before;
         for (String path : List.of("trunk.length=80 m", "dark=yes", "slack=5 %", "joint_ohms=0.06 ohm")) {
             List<Notice> notices = new ArrayList<>();
-            String[] parts = path.split("=");
+            String[] parts = path.split("=", 2);
             by = ScenarioPlans.apply(
                     by, new farwatt.plan.Step.Set(parts[0], farwatt.plan.Cell.text(parts[1])), "", notices);
             assertEquals(List.of(), notices);
