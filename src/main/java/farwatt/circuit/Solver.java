@@ -23,6 +23,8 @@ public final class Solver {
     private final Limits limits = new Limits();
     private DirectTree directTree = new DirectTree(0);
     private Bundles bundles = new Bundles(0);
+    /** Kelvins that runs which do not warm each other give each other. */
+    private double[] calm = {};
 
     /** Makes a solver without room; it grows with the first networks. */
     public Solver() {}
@@ -47,6 +49,40 @@ public final class Solver {
                 erase(out, root, in.end[root]);
             }
         }
+    }
+
+    /**
+     * Solves some rows anew after their inputs changed: to the last bit what {@link #solve} would write, at the cost of
+     * these rows only. The last solve of the network into the state must have found that every tree stands, and no two
+     * runs may warm each other (see {@link #coupled()}).
+     *
+     * @param rows every row whose inputs, or whose parent's, changed, with all rows above it, the largest first; which
+     *     kinds they are must not have changed
+     * @param roots the sources of their trees
+     * @return false if something does not stand any more; the network must then be solved as a whole
+     */
+    public boolean again(FlatNetwork in, FlatState out, int[] rows, int[] roots) {
+        if (calm.length < in.capacity()) {
+            calm = new double[in.capacity()];
+            directTree = new DirectTree(in.capacity());
+            bundles = new Bundles(in.capacity());
+        }
+        for (int i : rows) {
+            if (in.parent[i] < 0) {
+                source(in, out, i);
+            } else if (!row(in, out, 0, i, false, calm)) {
+                return false;
+            }
+        }
+        for (int root : roots) {
+            limits.fill(in, out, calm, root);
+        }
+        return true;
+    }
+
+    /** Whether two runs of the network solved last warm each other. */
+    public boolean coupled() {
+        return bundles.coupled();
     }
 
     private void prepare(FlatNetwork in, FlatState out) {
@@ -94,30 +130,35 @@ public final class Solver {
     /** Solves one tree from its leaves to its source; answers whether it stands. */
     private boolean tree(FlatNetwork in, FlatState out, int root, boolean again) {
         for (int i = in.end[root] - 1; i > root; i--) {
-            if (in.kind[i] == FlatNetwork.REGULATED) {
-                out.nodeSent[i] = sentBelow(in, out, i);
-                out.nodeReceived[i] = in.draw[i] + out.nodeSent[i] / in.efficiency[i];
-            } else if (in.kind[i] == FlatNetwork.LOAD) {
-                out.nodeSent[i] = 0;
-                out.nodeReceived[i] = in.draw[i];
-            }
-            int parent = in.parent[i];
-            if (in.kind[parent] != FlatNetwork.DIRECT) {
-                boolean stands = in.kind[i] == FlatNetwork.DIRECT
-                        ? directTree(in, out, root, i, in.volts[parent], again)
-                        : singleRun(in, out, root, i, in.volts[parent], again);
-                if (!stands) {
-                    return false;
-                }
+            if (!row(in, out, root, i, again, bundles.rest)) {
+                return false;
             }
         }
         source(in, out, root);
         return true;
     }
 
-    private boolean singleRun(FlatNetwork in, FlatState out, int root, int i, double volts, boolean again) {
+    /** Solves what a row takes and, unless it hangs on a direct switch, the run that feeds it. */
+    private boolean row(FlatNetwork in, FlatState out, int root, int i, boolean again, double[] rest) {
+        if (in.kind[i] == FlatNetwork.REGULATED) {
+            out.nodeSent[i] = sentBelow(in, out, i);
+            out.nodeReceived[i] = in.draw[i] + out.nodeSent[i] / in.efficiency[i];
+        } else if (in.kind[i] == FlatNetwork.LOAD) {
+            out.nodeSent[i] = 0;
+            out.nodeReceived[i] = in.draw[i];
+        }
+        int parent = in.parent[i];
+        if (in.kind[parent] == FlatNetwork.DIRECT) {
+            return true;
+        }
+        return in.kind[i] == FlatNetwork.DIRECT
+                ? directTree(in, out, root, i, in.volts[parent], again, rest)
+                : singleRun(in, out, root, i, in.volts[parent], again, rest);
+    }
+
+    private boolean singleRun(FlatNetwork in, FlatState out, int root, int i, double volts, boolean again, double[] rest) {
         double watts = out.nodeReceived[i];
-        wire.load(in, i, bundles.rest[i]);
+        wire.load(in, i, rest[i]);
         double amps = wire.amps(volts, watts, again ? out.amps[i] : 0);
         if (amps >= 0 && settle(in, out, i, volts, amps)) {
             out.cliffShare[i] = 4 * out.ohms[i] * out.received[i] / (volts * volts);
@@ -130,24 +171,24 @@ public final class Solver {
         return fail(in, out, root, i, amps >= 0 || coldStands ? FlatState.RUNAWAY : FlatState.NO_OPERATING_POINT);
     }
 
-    private boolean directTree(FlatNetwork in, FlatState out, int root, int head, double volts, boolean again) {
+    private boolean directTree(FlatNetwork in, FlatState out, int root, int head, double volts, boolean again, double[] rest) {
         directTree.gather(in, head);
         int failed = again ? NO_RUN : directTree.start(in, out, volts);
         if (failed == NO_RUN) {
-            failed = directTree.solve(in, out, volts, bundles.rest, true);
+            failed = directTree.solve(in, out, volts, rest, true);
         }
         boolean found = failed == NO_RUN;
         for (int k = 0; k < directTree.members() && failed == NO_RUN; k++) {
             int i = directTree.member(k);
             double near = k == 0 ? volts : out.voltsFar[in.parent[i]] - in.throughDrop[in.parent[i]];
-            wire.load(in, i, bundles.rest[i]);
+            wire.load(in, i, rest[i]);
             failed = settle(in, out, i, near, out.amps[i]) ? NO_RUN : i;
             out.cliffShare[i] = Double.NaN;
         }
         if (failed != NO_RUN) {
             out.asked[root] = Double.NaN;
             out.possible[root] = Double.NaN;
-            byte why = found || standsCold(in, out, volts) ? FlatState.RUNAWAY : FlatState.NO_OPERATING_POINT;
+            byte why = found || standsCold(in, out, volts, rest) ? FlatState.RUNAWAY : FlatState.NO_OPERATING_POINT;
             return fail(in, out, root, failed, why);
         }
         for (int k = directTree.members() - 1; k >= 0; k--) {
@@ -161,11 +202,11 @@ public final class Solver {
     }
 
     /** Whether the tree of direct switches gathered last stands, or fails by heat alone, without its own heat. */
-    private boolean standsCold(FlatNetwork in, FlatState out, double volts) {
+    private boolean standsCold(FlatNetwork in, FlatState out, double volts, double[] rest) {
         if (directTree.start(in, out, volts) != NO_RUN) {
             return false;
         }
-        int failed = directTree.solve(in, out, volts, bundles.rest, false);
+        int failed = directTree.solve(in, out, volts, rest, false);
         if (failed == NO_RUN) {
             return true;
         }

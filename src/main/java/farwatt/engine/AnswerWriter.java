@@ -15,6 +15,7 @@ import java.util.List;
 
 /** Puts the circuit's arrays into columns by name; statuses become faults that say what happened where. */
 final class AnswerWriter {
+    private static final int GRANTED = 5;
     private static final Unit WATT = new Units("EUR").need("W");
 
     private final Layout layout;
@@ -133,16 +134,62 @@ final class AnswerWriter {
         return value;
     }
 
+    /** What a group of answers belongs to. */
+    enum Group {
+        SOURCE,
+        SWITCH,
+        RUN,
+        DEVICE
+    }
+
+    /** The columns of a group, in the order in which {@link #figure} numbers them. */
+    Col[] columns(Group group) {
+        return switch (group) {
+            case SOURCE -> node;
+            case SWITCH -> edge;
+            case RUN -> run;
+            case DEVICE -> device;
+        };
+    }
+
+    /**
+     * One answer of a network that stands.
+     *
+     * @param which its place among the group's columns
+     * @param i flat row
+     * @param row the node's row, for a run the run's
+     */
+    double figure(Group group, int which, FlatSet set, int i, int row, double worstShare) {
+        return switch (group) {
+            case SOURCE -> feeder(which, i, row, set.state, set.grants);
+            case SWITCH -> edge(which, set.net, i, row, set.state, set.grants);
+            case RUN -> run(which, i, row, set.state, worstShare);
+            case DEVICE -> device(which, set.net, i, row, set.state, set.grants);
+        };
+    }
+
     private void feeder(Col[] to, int i, int row, FlatState state, Grants grants) {
-        int place = row - to[0].base;
+        for (int which = 0; which < node.length; which++) {
+            to[which].put(row - to[which].base, feeder(which, i, row, state, grants));
+        }
+    }
+
+    private double feeder(int which, int i, int row, FlatState state, Grants grants) {
+        if (which == 0) {
+            return state.nodeSent[i];
+        }
+        if (which == GRANTED) {
+            return grants.granted[i];
+        }
         double available = finite(state.available[i], row);
+        if (which == 1 || Double.isNaN(available)) {
+            return available;
+        }
+        if (which == 2) {
+            return state.boundBy[i] - FlatState.RIGHT;
+        }
         double reserve = finite(left(state.reserve[i], state.available[i]), row);
-        to[0].put(place, state.nodeSent[i]);
-        to[1].put(place, available);
-        to[2].put(place, Double.isNaN(available) ? available : state.boundBy[i] - FlatState.RIGHT);
-        to[3].put(place, Double.isNaN(available) ? available : reserve);
-        to[4].put(place, share(reserve, available, row));
-        to[5].put(place, grants.granted[i]);
+        return which == 3 ? reserve : share(reserve, available, row);
     }
 
     /** What is over or left by rounding alone is nothing: a need for a share of zero holds, and no one reads −0. */
@@ -151,43 +198,54 @@ final class AnswerWriter {
     }
 
     private double share(double reserve, double available, int row) {
-        if (Double.isNaN(available)) {
-            return available;
-        }
-        if (available == 0) {
-            return faults.lack(Lack.NOTHING_AVAILABLE, row);
-        }
-        return reserve / available;
+        return available == 0 ? faults.lack(Lack.NOTHING_AVAILABLE, row) : reserve / available;
     }
 
     private void edge(FlatNetwork net, int i, int row, FlatState state, Grants grants) {
-        feeder(edge, i, row, state, grants);
-        int place = row - edge[0].base;
-        edge[6].put(place, state.voltsFar[i]);
-        edge[7].put(place, state.nodeReceived[i]);
-        edge[8].put(place, finite(state.receivable[i], row));
-        powered(edge[9], edge[10], net, i, row, grants);
+        for (int which = 0; which < edge.length; which++) {
+            edge[which].put(row - edge[which].base, edge(which, net, i, row, state, grants));
+        }
+    }
+
+    private double edge(int which, FlatNetwork net, int i, int row, FlatState state, Grants grants) {
+        return switch (which) {
+            case 6 -> state.voltsFar[i];
+            case 7 -> state.nodeReceived[i];
+            case 8 -> finite(state.receivable[i], row);
+            case 9 -> powered(i, grants);
+            case 10 -> dark(net, i, row, grants);
+            default -> feeder(which, i, row, state, grants);
+        };
     }
 
     private void device(FlatNetwork net, int i, int row, FlatState state, Grants grants) {
-        int place = row - device[0].base;
-        double floor = deviceFloor.v[place];
-        device[0].put(place, state.voltsFar[i]);
-        device[1].put(place, state.amps[i]);
-        device[2].put(place, state.nodeReceived[i]);
-        device[3].put(place, Double.isNaN(floor) ? floor : state.voltsFar[i] - floor);
-        powered(device[4], device[5], net, i, row, grants);
+        for (int which = 0; which < device.length; which++) {
+            device[which].put(row - device[which].base, device(which, net, i, row, state, grants));
+        }
     }
 
-    private void powered(Col yes, Col why, FlatNetwork net, int i, int row, Grants grants) {
-        int place = row - yes.base;
+    private double device(int which, FlatNetwork net, int i, int row, FlatState state, Grants grants) {
+        return switch (which) {
+            case 0 -> state.voltsFar[i];
+            case 1 -> state.amps[i];
+            case 2 -> state.nodeReceived[i];
+            case 3 -> {
+                double floor = deviceFloor.v[row - deviceFloor.base];
+                yield Double.isNaN(floor) ? floor : state.voltsFar[i] - floor;
+            }
+            case 4 -> powered(i, grants);
+            default -> dark(net, i, row, grants);
+        };
+    }
+
+    private static double powered(int i, Grants grants) {
+        return grants.outcome[i] == Grants.POWERED ? 1 : 0;
+    }
+
+    /** The text that says why there is no power; the empty one where there is. */
+    private double dark(FlatNetwork net, int i, int row, Grants grants) {
         byte outcome = grants.outcome[i];
-        yes.put(place, outcome == Grants.POWERED ? 1 : 0);
-        if (outcome == Grants.POWERED) {
-            why.put(place, 0);
-            return;
-        }
-        why.put(place, texts.number(dark(outcome, net, i, row, grants)));
+        return outcome == Grants.POWERED ? 0 : texts.number(dark(outcome, net, i, row, grants));
     }
 
     private String dark(byte outcome, FlatNetwork net, int i, int row, Grants grants) {
@@ -205,22 +263,29 @@ final class AnswerWriter {
     }
 
     private void run(int i, int row, FlatState state, double worstShare) {
-        int place = row - run[0].base;
-        double drop = state.voltsNear[i] - state.voltsFar[i];
-        boolean four = pairs.v[place] == 1;
-        run[0].put(place, state.ohms[i]);
-        run[1].put(place, state.voltsNear[i]);
-        run[2].put(place, state.voltsFar[i]);
-        run[3].put(place, state.amps[i]);
-        run[4].put(place, state.amps[i] * (four ? worstShare : 0.5));
-        run[5].put(place, state.sent[i]);
-        run[6].put(place, state.received[i]);
-        run[7].put(place, state.loss[i]);
-        run[8].put(place, drop);
-        run[9].put(place, drop / state.voltsNear[i]);
-        run[10].put(place, state.temp[i]);
-        run[11].put(place, state.rise[i]);
-        double cliff = state.cliffShare[i];
-        run[12].put(place, !Double.isNaN(cliff) ? cliff : faults.lack(Lack.NO_CLIFF, row));
+        for (int which = 0; which < run.length; which++) {
+            run[which].put(row - run[which].base, run(which, i, row, state, worstShare));
+        }
+    }
+
+    private double run(int which, int i, int row, FlatState state, double worstShare) {
+        return switch (which) {
+            case 0 -> state.ohms[i];
+            case 1 -> state.voltsNear[i];
+            case 2 -> state.voltsFar[i];
+            case 3 -> state.amps[i];
+            case 4 -> state.amps[i] * (pairs.v[row - pairs.base] == 1 ? worstShare : 0.5);
+            case 5 -> state.sent[i];
+            case 6 -> state.received[i];
+            case 7 -> state.loss[i];
+            case 8 -> state.voltsNear[i] - state.voltsFar[i];
+            case 9 -> (state.voltsNear[i] - state.voltsFar[i]) / state.voltsNear[i];
+            case 10 -> state.temp[i];
+            case 11 -> state.rise[i];
+            default -> {
+                double cliff = state.cliffShare[i];
+                yield !Double.isNaN(cliff) ? cliff : faults.lack(Lack.NO_CLIFF, row);
+            }
+        };
     }
 }

@@ -22,9 +22,20 @@ final class BundleShapes {
     private final Col othersAmps;
     private final Col othersGauge;
     private final Col othersDiameter;
+    /** The cells of a bundle that make it what it is. */
+    private final Col[] own;
+
     private final Col setting;
     private final Col insulation;
     private final int[][] members;
+    private final int conduitDiameter;
+    private final int laySolid;
+    private final int bundlePacking;
+    private final int bundleConductivity;
+    private final int insulationConductivity;
+    private final int surfaceOpen;
+    private final int surfaceTray;
+    private final int surfaceConduit;
 
     private final int[] cables;
     private final double[] squares;
@@ -41,8 +52,17 @@ final class BundleShapes {
         othersAmps = columns.need(Table.BUNDLES, "others_amps");
         othersGauge = columns.need(Table.BUNDLES, "others_gauge");
         othersDiameter = columns.need(Table.BUNDLES, "others_diameter");
+        own = new Col[] {others, othersAmps, othersGauge, othersDiameter};
         setting = columns.need(Table.ZONES, "setting");
         insulation = columns.need(Table.ZONES, "insulation");
+        conduitDiameter = practice.place("conduit_diameter");
+        laySolid = practice.place("lay_solid");
+        bundlePacking = practice.place("bundle_packing");
+        bundleConductivity = practice.place("bundle_conductivity");
+        insulationConductivity = practice.place("insulation_conductivity");
+        surfaceOpen = practice.place("surface_open");
+        surfaceTray = practice.place("surface_tray");
+        surfaceConduit = practice.place("surface_conduit");
         int bundles = layout.size(Table.BUNDLES);
         cables = new int[bundles];
         squares = new double[bundles];
@@ -66,7 +86,7 @@ final class BundleShapes {
 
     /** Adds up one bundle; to be called before {@link #rth} and {@link #othersWatts} are asked for its runs. */
     void measure(int bundle) {
-        double widest = practice.value("conduit_diameter");
+        double widest = practice.at(conduitDiameter);
         double foreign = others.v[bundle];
         double foreignDiameter = othersDiameter.v[bundle];
         int count = foreign > 0 ? (int) foreign : 0;
@@ -87,14 +107,14 @@ final class BundleShapes {
         conduitSquares[bundle] = cappedSum;
         double amps = othersAmps.v[bundle];
         double ohms =
-                Conductor.ohmsPerMetre(othersGauge.v[bundle], Conductor.COPPER_OHM_METRES, practice.value("lay_solid"));
+                Conductor.ohmsPerMetre(othersGauge.v[bundle], Conductor.COPPER_OHM_METRES, practice.at(laySolid));
         othersWatts[bundle] =
                 foreign > 0 ? ((int) foreign) * BundleHeat.wattsPerMetre(OTHER_CONDUCTORS, amps, ohms) : 0;
     }
 
     /** First fault in a bundle's own cells, 0 if there is none. */
     double faultOf(int bundle) {
-        for (Col col : new Col[] {others, othersAmps, othersGauge, othersDiameter}) {
+        for (Col col : own) {
             if (Double.isNaN(col.v[bundle])) {
                 return col.v[bundle];
             }
@@ -124,23 +144,23 @@ final class BundleShapes {
             return 0;
         }
         int how = (int) lies;
-        double widest = how == CONDUIT ? Math.min(own, practice.value("conduit_diameter")) : own;
+        double widest = how == CONDUIT ? Math.min(own, practice.at(conduitDiameter)) : own;
         double sum = bundle < 0 ? widest * widest : how == CONDUIT ? conduitSquares[bundle] : squares[bundle];
         int count = bundle < 0 ? 1 : Math.max(1, cables[bundle]);
-        double whole = BundleHeat.diameter(sum, practice.value("bundle_packing"));
-        double core = practice.value("bundle_conductivity");
+        double whole = BundleHeat.diameter(sum, practice.at(bundlePacking));
+        double core = practice.at(bundleConductivity);
         if (how == INSULATED) {
             return BundleHeat.insulated(
                     whole,
                     count,
                     insulation.v[zone],
-                    practice.value("insulation_conductivity"),
-                    practice.value("surface_open"),
+                    practice.at(insulationConductivity),
+                    practice.at(surfaceOpen),
                     core,
                     margin);
         }
-        String film = how == TRAY ? "surface_tray" : how == CONDUIT ? "surface_conduit" : "surface_open";
-        return BundleHeat.inAir(whole, count, practice.value(film), core, margin);
+        int film = how == TRAY ? surfaceTray : how == CONDUIT ? surfaceConduit : surfaceOpen;
+        return BundleHeat.inAir(whole, count, practice.at(film), core, margin);
     }
 
     /** Watts a metre of the bundle's cables that are not in the plan, were their copper at 20 °C. */

@@ -144,7 +144,7 @@ public final class Calculation {
 
     private void edit(Change.SetCell set, Plan after) {
         Col col = model.columns.need(set.table(), set.name());
-        int place = place(set);
+        int place = place(set.table(), set.id());
         CellVertex vertex = model.filler.vertexOf(col);
         boolean bound = vertex.bound(place) != null;
         Type before = model.names.valueType(col.base + place);
@@ -201,11 +201,12 @@ public final class Calculation {
         }
     }
 
-    private int place(Change.SetCell set) {
-        if (set.table() == Table.PRACTICE) {
-            return model.practice.place(set.id());
+    /** The place of a row in its columns, −1 if there is none. */
+    int place(Table table, String id) {
+        if (table == Table.PRACTICE) {
+            return model.practice.place(id);
         }
-        return set.table() == Table.PLAN ? 0 : model.plan().rows(set.table()).place(set.id());
+        return table == Table.PLAN ? 0 : model.plan().rows(table).place(id);
     }
 
     /** Mistakes in cells and in who feeds whom; the same in every corner. */
@@ -272,10 +273,15 @@ public final class Calculation {
         if (!checked.problems().isEmpty()) {
             return new Answer(text, Optional.empty(), checked.problems());
         }
-        Planned planned = model.compiler.look(text, "").orElseThrow().planned();
-        double inside = model.cells.ask(planned.formula());
-        Type type = planned.type();
-        return new Answer(text, Optional.of(value(inside, type, unit(checked, type))), List.of());
+        Bound bound = model.compiler.look(text, "").orElseThrow();
+        double inside = model.cells.ask(bound.planned().formula());
+        return new Answer(text, Optional.of(value(inside, bound)), List.of());
+    }
+
+    /** The value of an expression that stands in no row as people read it. */
+    Value value(double inside, Bound bound) {
+        Type type = bound.planned().type();
+        return value(inside, type, unit(bound.checked(), type));
     }
 
     /** A name keeps its column's unit; anything else is shown in the plainest one. */

@@ -175,6 +175,33 @@ final class CellFiller {
         }
     }
 
+    /** Puts a value into a cell in which a literal stands already; the same as reading it from a text. */
+    void put(Col col, int place, double inside) {
+        col.v[place] = inside;
+        if (isMirrored(col)) {
+            typedClass.out.v[place] = inside;
+        }
+    }
+
+    /** True for a column that {@link #typedClass()} follows. */
+    static boolean isMirrored(Col col) {
+        return col.table == Table.DEVICES && col.key().equals("class");
+    }
+
+    /** The fault of a literal that the column cannot hold; empty if it can. */
+    Optional<Double> broken(Col col, int place, Cell cell) {
+        Row row = row(col, place);
+        if (!(reading(name(col, place), row.id(), cell) instanceof Reading.Wrong wrong)) {
+            return Optional.empty();
+        }
+        Place where = model.cells.place(col, place);
+        Notice notice = wrong.notice();
+        say(where, List.of(new Notice(notice.level(), notice.code(), where, notice.text())));
+        double fault = unreadable(where);
+        said.remove(where);
+        return Optional.of(fault);
+    }
+
     /** Says what is wrong with a cell and makes it a fault. */
     void wrong(CellVertex vertex, int place, Place where, Notice notice) {
         say(where, List.of(new Notice(notice.level(), notice.code(), where, notice.text())));
@@ -228,7 +255,7 @@ final class CellFiller {
 
     /** Keeps the class that was typed, apart from the one a draw leads to. */
     private void mirror(CellVertex vertex, int place) {
-        if (vertex.out.table == Table.DEVICES && vertex.out.key().equals("class")) {
+        if (isMirrored(vertex.out)) {
             typedClass.copy(vertex, place);
         }
     }

@@ -78,6 +78,11 @@ final class CellVertex extends RowVertex {
         return empty[place];
     }
 
+    /** True where a value stands that nothing but an edit changes. */
+    boolean isLiteral(int place) {
+        return !empty[place] && bound(place) == null;
+    }
+
     @Nullable
     Bound bound(int place) {
         return bounds == null ? null : bounds[place];

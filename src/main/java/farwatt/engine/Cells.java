@@ -14,15 +14,21 @@ import farwatt.report.Span;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Works out formulas of cells; a fault that begins in one carries the cell as its origin. */
 final class Cells implements CellVertex.Evaluator {
+    private static final int NOWHERE = -1;
+
     private final Layout layout;
     private final Faults faults;
     private final Frame frame;
     private final Units units;
     private final Map<Col, Bounds> bounds = new HashMap<>();
-    private Place origin = Place.NONE;
+    /** Where the formula stands that is being worked out: a column's place, a row as a whole, or nowhere. */
+    private @Nullable Col originCol;
+
+    private int originAt = NOWHERE;
 
     Cells(Layout layout, Faults faults, Units units) {
         this.layout = layout;
@@ -43,25 +49,29 @@ final class Cells implements CellVertex.Evaluator {
             return value;
         }
         String said = Show.text(value, kind.unit(units));
+        Place origin = origin();
         return faults.raise(
                 new Fault(Fault.Kind.UNREADABLE, origin, origin.text() + ": " + Messages.text(broken.get(), said)));
     }
 
     /** The frame on a row of a gather; a fault that begins there carries the row as its origin. */
     Frame at(int row) {
-        origin = layout.place(row);
+        originCol = null;
+        originAt = row;
         return frame.at(row);
     }
 
     @Override
     public double value(Bound bound, Col col, int place) {
-        origin = place(col, place);
+        originCol = col;
+        originAt = place;
         return bound.planned().formula().value(frame.at(col.base + place));
     }
 
     /** Works out a formula that stands in no row. */
     double ask(Formula formula) {
-        origin = Place.NONE;
+        originCol = null;
+        originAt = NOWHERE;
         return formula.value(frame.at(0));
     }
 
@@ -76,7 +86,15 @@ final class Cells implements CellVertex.Evaluator {
         return row < layout.rows() ? layout.place(row, col.key()) : new Place("", "", col.key());
     }
 
+    private Place origin() {
+        if (originCol != null) {
+            return place(originCol, originAt);
+        }
+        return originAt == NOWHERE ? Place.NONE : layout.place(originAt);
+    }
+
     private double raise(FaultKind kind, Span span) {
+        Place origin = origin();
         return faults.raise(new Fault(Fault.Kind.ARITHMETIC, origin, origin.text() + ": " + Messages.text(kind)));
     }
 }

@@ -35,14 +35,14 @@ final class Flattener {
     private final int[] denseBundle;
     private final int[] flatAt;
     private final Practice practice;
+    private final int copperAlpha;
+    private final int unbalance;
     private final Col devicePriority;
     private final Col switchPriority;
     private final Col port;
 
     /** By row of a node: the fault that keeps it out of the circuit in the last fill, 0 if none. */
     final double[] cut;
-    /** By flat row: the node's row. */
-    final int[] node;
 
     private double firstFault;
 
@@ -61,6 +61,8 @@ final class Flattener {
         this.inside = inside;
         this.faults = faults;
         this.practice = practice;
+        copperAlpha = practice.place("copper_alpha");
+        unbalance = practice.place("pair_unbalance");
         this.air = air;
         this.shapes = shapes;
         this.bundleOf = bundleOf;
@@ -84,12 +86,15 @@ final class Flattener {
         }
         denseBundle = new int[layout.size(Table.BUNDLES)];
         cut = new double[layout.rows()];
-        node = new int[topology.order.length];
         flatAt = new int[topology.order.length];
     }
 
-    /** Fills a network with the trees of a component; its rows are in the order of the trees. */
-    void fill(int[] trees, Corner corner, FlatNetwork net) {
+    /**
+     * Fills a network with the trees of a component; its rows are in the order of the trees.
+     *
+     * @param node by flat row: takes the node's row
+     */
+    void fill(int[] trees, Corner corner, FlatNetwork net, int[] node) {
         int bundles = 0;
         Arrays.fill(denseBundle, -1);
         int n = 0;
@@ -127,6 +132,11 @@ final class Flattener {
         }
     }
 
+    /** The row of the bundle that a run names, −1 for none. */
+    int bundleOf(int run) {
+        return bundleOf[run];
+    }
+
     private int bundleBase() {
         return layout.base(Table.BUNDLES);
     }
@@ -142,11 +152,27 @@ final class Flattener {
         }
     }
 
+    /** Adds a bundle up again after its cells or its cables' changed; to be done before {@link #refresh}. */
+    void measure(int bundle) {
+        shapes.measure(bundle - bundleBase());
+    }
+
     /** Writes one node and its run; false if a cell it needs has no value. */
     private boolean put(FlatNetwork net, int n, int row, int at, Corner corner) {
-        firstFault = 0;
         int up = topology.parentAt[at];
         net.parent[n] = up < 0 ? -1 : flatAt[up];
+        return refresh(net, n, row, at, corner);
+    }
+
+    /**
+     * Writes one node and its run again where only their cells may have changed, not who hangs on what; false if a cell
+     * they need has no value.
+     *
+     * @param at the node's place in the trees
+     */
+    boolean refresh(FlatNetwork net, int n, int row, int at, Corner corner) {
+        firstFault = 0;
+        int up = topology.parentAt[at];
         net.floor[n] = 0;
         net.budget[n] = Double.POSITIVE_INFINITY;
         net.right[n] = Double.POSITIVE_INFINITY;
@@ -181,6 +207,8 @@ final class Flattener {
     private void source(FlatNetwork net, int n, int row, Corner corner) {
         int place = row - sources.base;
         net.kind[n] = FlatNetwork.SOURCE;
+        // the row may have been a run's in an earlier fill
+        net.bundle[n] = -1;
         net.volts[n] = ok(sources.volts.v[place]);
         net.draw[n] = 0;
         net.budget[n] = budget(sources, place, row, corner);
@@ -230,7 +258,7 @@ final class Flattener {
         net.cord[n] = ok(inside.cord.v[place]);
         net.fixed[n] = ok(inside.fixed.v[place]);
         net.alpha[n] = ok(inside.alpha.v[place]);
-        net.alphaCord[n] = ok(practice.value("copper_alpha"));
+        net.alphaCord[n] = ok(practice.at(copperAlpha));
         net.alphaOthers[n] = net.alphaCord[n];
         net.ambient[n] = ok(air.ofZone(zone, corner));
         double coldest = 1 + Math.max(net.alpha[n], net.alphaCord[n]) * (net.ambient[n] - 20);
@@ -257,6 +285,6 @@ final class Flattener {
 
     /** Share of the whole current that the worst conductor carries with four pairs. */
     double worstShare() {
-        return (1 + practice.value("pair_unbalance")) / 4;
+        return (1 + practice.at(unbalance)) / 4;
     }
 }

@@ -5,6 +5,7 @@ import farwatt.language.Frame;
 import farwatt.language.GatherPlan;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A gather over a whole table, worked out once for everyone who reads it. Rows are taken in blocks of fixed order, each
@@ -115,6 +116,31 @@ final class GatherVertex extends Vertex {
             }
         }
         out.put(0, result());
+    }
+
+    /** The blocks that the marks on what it reads make necessary; empty if none. */
+    int[] dueBlocks() {
+        Marks touched = new Marks();
+        boolean every = false;
+        for (Dep dep : deps) {
+            every |= RowVertex.readers(dep, touched);
+        }
+        Arrays.fill(due, every);
+        for (int k = 0; k < touched.count(); k++) {
+            int block = blockOf[touched.at(k)];
+            if (block >= 0) {
+                due[block] = true;
+            }
+        }
+        return IntStream.range(0, due.length).filter(block -> due[block]).toArray();
+    }
+
+    /** Works some blocks out anew, and the answer from all. */
+    void again(int[] blocks) {
+        for (int block : blocks) {
+            gather(block);
+        }
+        out.v[0] = result();
     }
 
     /** Works out one block's part: the first fault met, unless the answer was decided before. */

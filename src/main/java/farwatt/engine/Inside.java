@@ -40,16 +40,16 @@ final class Inside {
                         Dep.over(columns.need(Table.DEVICES, "class"), relations.to),
                         Dep.over(columns.need(Table.SWITCHES, "uplink_class"), relations.to)));
         WireRules wire = new WireRules(faults, layout, columns, practice);
-        cable = run(columns, "cable_loop", wire::cable, wire);
-        cord = run(columns, "cord_loop", wire::cord, wire);
-        fixed = run(columns, "joint_loop", wire::fixed, wire);
-        perMetre = run(columns, "per_metre", wire::perMetre, wire);
-        alpha = run(columns, "alpha", wire::alpha, wire);
+        cable = run(columns, "cable_loop", wire::cable, wire.cableDeps());
+        cord = run(columns, "cord_loop", wire::cord, wire.cordDeps());
+        fixed = run(columns, "joint_loop", wire::fixed, wire.fixedDeps());
+        perMetre = run(columns, "per_metre", wire::perMetre, wire.perMetreDeps());
+        alpha = run(columns, "alpha", wire::alpha, wire.alphaDeps());
     }
 
-    private Col run(Columns columns, String key, RowRule rule, WireRules wire) {
+    private Col run(Columns columns, String key, RowRule rule, List<Dep> deps) {
         Col col = columns.inside(Table.RUNS, key);
-        add(col, rule, wire.deps());
+        add(col, rule, deps);
         return col;
     }
 

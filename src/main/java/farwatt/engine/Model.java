@@ -38,6 +38,9 @@ final class Model {
     final AnswerCorner corner = new AnswerCorner();
     final List<Notice> notices = new ArrayList<>();
     final CellFiller filler;
+    final Flattener flattener;
+    final AnswerWriter writer;
+    final Solving solving;
     final Map<Col, CellVertex> cellVertices = new LinkedHashMap<>();
     final boolean[] used;
     private final List<Vertex> vertices = new ArrayList<>();
@@ -73,28 +76,29 @@ final class Model {
         compiler = new Compiler(names, faults, cells);
         filler = new CellFiller(this);
         notices.addAll(topology.notices());
-        fill(bundleOf);
-    }
-
-    private void fill(int[] bundleOf) {
-        OwnColumns own = new OwnColumns(this);
-        own.declare();
-        filler.fillAll(new GivenRules(columns, faults, filler.typedClass(), inside, topology, relations));
-        cellVertices.values().forEach(vertices::add);
-        vertices.addAll(inside.vertices);
         BundleShapes shapes = new BundleShapes(layout, columns, practice, site.members);
-        Flattener flattener = new Flattener(layout, columns, topology, inside, faults, practice, air, shapes, bundleOf);
-        Solving solving = new Solving(
+        flattener = new Flattener(layout, columns, topology, inside, faults, practice, air, shapes, bundleOf);
+        writer = new AnswerWriter(layout, columns, topology, faults, texts);
+        solving = new Solving(
                 layout,
                 columns,
                 topology,
                 site,
                 flattener,
                 new GrantOrder(layout, columns, topology, inside),
-                new AnswerWriter(layout, columns, topology, faults, texts),
+                writer,
                 air,
                 Solving.reads(columns, inside, practice),
                 corner);
+        fill();
+    }
+
+    private void fill() {
+        OwnColumns own = new OwnColumns(this);
+        own.declare();
+        filler.fillAll(new GivenRules(columns, faults, filler.typedClass(), inside, topology, relations));
+        cellVertices.values().forEach(vertices::add);
+        vertices.addAll(inside.vertices);
         vertices.add(solving);
         vertices.addAll(new TreeRules(layout, columns, topology, faults).vertices(inside, relations, practice));
         vertices.addAll(new SourceSide(columns, faults, practice, air, corner).vertices(relations));

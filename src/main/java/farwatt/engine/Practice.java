@@ -25,6 +25,11 @@ final class Practice {
         return column.v[place(name)];
     }
 
+    /** A constant by its place. */
+    double at(int place) {
+        return column.v[place];
+    }
+
     int place(String name) {
         Integer place = places.get(name);
         if (place == null) {

@@ -1,8 +1,6 @@
 package farwatt.engine;
 
-import farwatt.circuit.FlatNetwork;
 import farwatt.circuit.FlatState;
-import farwatt.circuit.Grants;
 import farwatt.circuit.Solver;
 import farwatt.plan.Table;
 import java.util.ArrayList;
@@ -22,14 +20,10 @@ final class Solving extends Vertex {
     private final AnswerWriter writer;
     private final Air air;
     private final List<Dep> deps;
-    private final FlatNetwork net;
-    private final FlatState state;
-    private final Grants grants;
-    private final double[] declared;
+    private final FlatSet own;
     private final Solver solver = new Solver();
     private final Marks due = new Marks();
-    private @Nullable FlatNetwork atMost;
-    private @Nullable FlatState mostState;
+    private @Nullable FlatSet most;
     /** By row of a node, for the component looked at last. */
     private double @Nullable [] sentAtMost;
 
@@ -63,10 +57,7 @@ final class Solving extends Vertex {
             }
             room = Math.max(room, nodes);
         }
-        net = new FlatNetwork(room);
-        state = new FlatState(room);
-        grants = new Grants(room);
-        declared = new double[room];
+        own = new FlatSet(room);
         for (Col col : writer.columns()) {
             col.maker = this;
         }
@@ -97,7 +88,7 @@ final class Solving extends Vertex {
             }
         }
         for (int[] trees : site.components) {
-            solve(trees);
+            solve(trees, own);
         }
     }
 
@@ -107,13 +98,13 @@ final class Solving extends Vertex {
         for (Dep dep : deps) {
             if (!dep.col().changed.isEmpty() && touch(dep)) {
                 for (int[] trees : site.components) {
-                    solve(trees);
+                    solve(trees, own);
                 }
                 return;
             }
         }
         for (int k = 0; k < due.count(); k++) {
-            solve(site.components[due.at(k)]);
+            solve(site.components[due.at(k)], own);
         }
     }
 
@@ -158,20 +149,39 @@ final class Solving extends Vertex {
         }
     }
 
-    private void solve(int[] trees) {
-        flattener.fill(trees, corner.now(), net);
-        boolean declares = order.declares(net, flattener.node);
+    /** Room for one component. */
+    FlatSet room(int component) {
+        return new FlatSet(nodes(site.components[component]));
+    }
+
+    private int nodes(int[] trees) {
+        int nodes = 0;
+        for (int tree : trees) {
+            nodes += topology.trees[tree + 1] - topology.trees[tree];
+        }
+        return nodes;
+    }
+
+    /** Solves a component as a whole and writes every answer of it. */
+    void solve(int component, FlatSet set) {
+        solve(site.components[component], set);
+    }
+
+    private void solve(int[] trees, FlatSet set) {
+        flattener.fill(trees, corner.now(), set.net, set.node);
+        boolean declares = order.declares(set.net, set.node);
         if (declares && corner.now() != Corner.MOST) {
-            declareMost(trees);
+            declareMost(trees, set);
             // not every row that can be solved here can be there
-            flattener.fill(trees, corner.now(), net);
+            flattener.fill(trees, corner.now(), set.net, set.node);
         }
-        solver.solve(net, state);
+        solver.solve(set.net, set.state);
+        set.plain = !declares && !solver.coupled() && stands(set, nodes(trees));
         if (declares) {
-            declare();
+            declare(set);
         }
-        order.grant(net, state, flattener.node, declared, grants);
-        writer.write(net, state, flattener.node, grants, flattener.worstShare());
+        order.grant(set.net, set.state, set.node, set.declared, set.grants);
+        writer.write(set.net, set.state, set.node, set.grants, flattener.worstShare());
         for (int tree : trees) {
             for (int at = topology.trees[tree]; at < topology.trees[tree + 1]; at++) {
                 int node = topology.order[at];
@@ -185,28 +195,46 @@ final class Solving extends Vertex {
         }
     }
 
+    private static boolean stands(FlatSet set, int nodes) {
+        for (int i = 0; i < set.net.count; i++) {
+            if (set.state.status[i] != FlatState.OK) {
+                return false;
+            }
+        }
+        return set.net.count == nodes;
+    }
+
+    /** Solves some rows of a plain component anew; false if it must be solved as a whole. */
+    boolean again(FlatSet set, int[] rows, int[] roots) {
+        return solver.again(set.net, set.state, rows, roots);
+    }
+
+    /** Hands out power anew. */
+    void grant(FlatSet set) {
+        order.grant(set.net, set.state, set.node, set.declared, set.grants);
+    }
+
     /** What is declared is what would be sent with everything at its most and the air as it is now. */
-    private void declareMost(int[] trees) {
-        if (atMost == null || mostState == null || sentAtMost == null) {
-            atMost = new FlatNetwork(net.capacity());
-            mostState = new FlatState(net.capacity());
+    private void declareMost(int[] trees, FlatSet set) {
+        if (most == null || sentAtMost == null) {
+            most = new FlatSet(own.net.capacity());
             sentAtMost = new double[layout.rows()];
         }
-        for (int i = 0; i < net.count; i++) {
-            sentAtMost[flattener.node[i]] = Double.NaN;
+        for (int i = 0; i < set.net.count; i++) {
+            sentAtMost[set.node[i]] = Double.NaN;
         }
-        flattener.fill(trees, Corner.MOST, atMost);
-        solver.solve(atMost, mostState);
-        for (int i = 0; i < atMost.count; i++) {
-            sentAtMost[flattener.node[i]] = mostState.sent[i];
+        flattener.fill(trees, Corner.MOST, most.net, most.node);
+        solver.solve(most.net, most.state);
+        for (int i = 0; i < most.net.count; i++) {
+            sentAtMost[most.node[i]] = most.state.sent[i];
         }
     }
 
-    private void declare() {
-        double[] most = corner.now() == Corner.MOST ? null : sentAtMost;
-        for (int i = 0; i < net.count; i++) {
-            double sent = most == null ? state.sent[i] : most[flattener.node[i]];
-            declared[i] = Double.isNaN(sent) ? Double.POSITIVE_INFINITY : sent;
+    private void declare(FlatSet set) {
+        double[] byRow = corner.now() == Corner.MOST ? null : sentAtMost;
+        for (int i = 0; i < set.net.count; i++) {
+            double sent = byRow == null ? set.state.sent[i] : byRow[set.node[i]];
+            set.declared[i] = Double.isNaN(sent) ? Double.POSITIVE_INFINITY : sent;
         }
     }
 

@@ -21,6 +21,11 @@ final class Texts {
         });
     }
 
+    /** How many texts have a number. */
+    int size() {
+        return known.size();
+    }
+
     String text(double number) {
         return known.get((int) number);
     }

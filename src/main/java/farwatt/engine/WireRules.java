@@ -3,6 +3,7 @@ package farwatt.engine;
 import farwatt.circuit.Conductor;
 import farwatt.plan.Table;
 import farwatt.report.Place;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -31,6 +32,14 @@ final class WireRules {
     private final Col measuredLoop;
     private final Col pairLoop;
     private final Col measuredAt;
+    private final int limitOhms;
+    private final int laySolid;
+    private final int cladRatio;
+    private final int limitCordOhms;
+    private final int layStranded;
+    private final int jointOhms;
+    private final int cladAlpha;
+    private final int copperAlpha;
 
     WireRules(Faults faults, Layout layout, Columns columns, Practice practice) {
         this.faults = faults;
@@ -48,14 +57,44 @@ final class WireRules {
         measuredLoop = columns.need(Table.RUNS, "measured_loop");
         pairLoop = columns.need(Table.RUNS, "pair_loop");
         measuredAt = columns.need(Table.RUNS, "measured_at");
+        limitOhms = practice.place("limit_ohms");
+        laySolid = practice.place("lay_solid");
+        cladRatio = practice.place("clad_ratio");
+        limitCordOhms = practice.place("limit_cord_ohms");
+        layStranded = practice.place("lay_stranded");
+        jointOhms = practice.place("joint_ohms");
+        cladAlpha = practice.place("clad_alpha");
+        copperAlpha = practice.place("copper_alpha");
     }
 
-    List<Dep> deps() {
-        List<Dep> all = new java.util.ArrayList<>();
-        for (Col col : List.of(length, cordLength, gauge, cordGauge, metal, pairs, joints, basis)) {
-            all.add(Dep.here(col));
-        }
-        for (Col col : List.of(conductorOhms, measuredLoop, pairLoop, measuredAt)) {
+    /** What {@link #cable} reads. */
+    List<Dep> cableDeps() {
+        return deps(basis, length, cordLength, gauge, metal, pairs, conductorOhms, measuredLoop, pairLoop, measuredAt);
+    }
+
+    /** What {@link #cord} reads. */
+    List<Dep> cordDeps() {
+        return deps(basis, cordLength, cordGauge, pairs);
+    }
+
+    /** What {@link #fixed} reads. */
+    List<Dep> fixedDeps() {
+        return deps(basis, joints, pairs);
+    }
+
+    /** What {@link #perMetre} reads. */
+    List<Dep> perMetreDeps() {
+        return deps(basis, length, cordLength);
+    }
+
+    /** What {@link #alpha} reads. */
+    List<Dep> alphaDeps() {
+        return deps(metal);
+    }
+
+    private List<Dep> deps(Col... read) {
+        List<Dep> all = new ArrayList<>();
+        for (Col col : read) {
             all.add(Dep.here(col));
         }
         all.add(Dep.all(practice.column()));
@@ -91,11 +130,11 @@ final class WireRules {
             return conductorOhms.v[place];
         }
         if (how == LIMIT) {
-            return practice.value("limit_ohms");
+            return practice.at(limitOhms);
         }
         double copper =
-                Conductor.ohmsPerMetre(gauge.v[place], Conductor.COPPER_OHM_METRES, practice.value("lay_solid"));
-        return metal.v[place] == 1 ? product(copper, practice.value("clad_ratio"), 1) : copper;
+                Conductor.ohmsPerMetre(gauge.v[place], Conductor.COPPER_OHM_METRES, practice.at(laySolid));
+        return metal.v[place] == 1 ? product(copper, practice.at(cladRatio), 1) : copper;
     }
 
     /** Loop ohms of the cords at 20 °C. */
@@ -105,9 +144,9 @@ final class WireRules {
             return 0;
         }
         double perMetre = how == LIMIT
-                ? practice.value("limit_cord_ohms")
+                ? practice.at(limitCordOhms)
                 : Conductor.ohmsPerMetre(
-                        cordGauge.v[place], Conductor.COPPER_OHM_METRES, practice.value("lay_stranded"));
+                        cordGauge.v[place], Conductor.COPPER_OHM_METRES, practice.at(layStranded));
         return product(cordLength.v[place], perMetre, share(place));
     }
 
@@ -116,7 +155,7 @@ final class WireRules {
         double how = basis.v[place];
         return how == MEASURED || how == PAIR
                 ? 0
-                : product(joints.v[place], practice.value("joint_ohms"), share(place));
+                : product(joints.v[place], practice.at(jointOhms), share(place));
     }
 
     /** One over the metres of cable; 0 where there is none or a measured run does not say. */
@@ -133,7 +172,7 @@ final class WireRules {
     /** Rise of the cable part's resistance a kelvin, from 20 °C. */
     double alpha(int place) {
         double word = metal.v[place];
-        return Double.isNaN(word) ? word : practice.value(word == 1 ? "clad_alpha" : "copper_alpha");
+        return Double.isNaN(word) ? word : practice.at(word == 1 ? cladAlpha : copperAlpha);
     }
 
     /** A product in which the first fault wins, whichever way the machine would carry it. */
