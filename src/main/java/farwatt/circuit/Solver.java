@@ -156,7 +156,8 @@ public final class Solver {
                 : singleRun(in, out, root, i, in.volts[parent], again, rest);
     }
 
-    private boolean singleRun(FlatNetwork in, FlatState out, int root, int i, double volts, boolean again, double[] rest) {
+    private boolean singleRun(
+            FlatNetwork in, FlatState out, int root, int i, double volts, boolean again, double[] rest) {
         double watts = out.nodeReceived[i];
         wire.load(in, i, rest[i]);
         double amps = wire.amps(volts, watts, again ? out.amps[i] : 0);
@@ -171,7 +172,8 @@ public final class Solver {
         return fail(in, out, root, i, amps >= 0 || coldStands ? FlatState.RUNAWAY : FlatState.NO_OPERATING_POINT);
     }
 
-    private boolean directTree(FlatNetwork in, FlatState out, int root, int head, double volts, boolean again, double[] rest) {
+    private boolean directTree(
+            FlatNetwork in, FlatState out, int root, int head, double volts, boolean again, double[] rest) {
         directTree.gather(in, head);
         int failed = again ? NO_RUN : directTree.start(in, out, volts);
         if (failed == NO_RUN) {

@@ -106,8 +106,7 @@ final class BundleShapes {
         squares[bundle] = sum;
         conduitSquares[bundle] = cappedSum;
         double amps = othersAmps.v[bundle];
-        double ohms =
-                Conductor.ohmsPerMetre(othersGauge.v[bundle], Conductor.COPPER_OHM_METRES, practice.at(laySolid));
+        double ohms = Conductor.ohmsPerMetre(othersGauge.v[bundle], Conductor.COPPER_OHM_METRES, practice.at(laySolid));
         othersWatts[bundle] =
                 foreign > 0 ? ((int) foreign) * BundleHeat.wattsPerMetre(OTHER_CONDUCTORS, amps, ohms) : 0;
     }

@@ -6,7 +6,6 @@ import farwatt.language.Checked;
 import farwatt.language.Column;
 import farwatt.language.Expr;
 import farwatt.language.Language;
-import farwatt.language.Planned;
 import farwatt.language.Ref;
 import farwatt.language.Type;
 import farwatt.language.Wanted;

@@ -136,6 +136,8 @@ final class CourseMaker {
     }
 
     private static boolean isTouched(Dep dep) {
-        return dep.row() >= 0 ? dep.col().changed.has(dep.row()) : !dep.col().changed.isEmpty();
+        return dep.row() >= 0
+                ? dep.col().changed.has(dep.row())
+                : !dep.col().changed.isEmpty();
     }
 }

@@ -217,9 +217,7 @@ public final class Trials {
         for (int k = 0; k < insides.length; k++) {
             if (touched[k]) {
                 Knob knob = knobs.get(k);
-                now = Edit.apply(
-                                now,
-                                new Change.SetCell(knob.table(), knob.id(), knob.name(), Optional.of(cell(k))))
+                now = Edit.apply(now, new Change.SetCell(knob.table(), knob.id(), knob.name(), Optional.of(cell(k))))
                         .plan();
             }
         }

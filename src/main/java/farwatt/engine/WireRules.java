@@ -132,8 +132,7 @@ final class WireRules {
         if (how == LIMIT) {
             return practice.at(limitOhms);
         }
-        double copper =
-                Conductor.ohmsPerMetre(gauge.v[place], Conductor.COPPER_OHM_METRES, practice.at(laySolid));
+        double copper = Conductor.ohmsPerMetre(gauge.v[place], Conductor.COPPER_OHM_METRES, practice.at(laySolid));
         return metal.v[place] == 1 ? product(copper, practice.at(cladRatio), 1) : copper;
     }
 
@@ -145,17 +144,14 @@ final class WireRules {
         }
         double perMetre = how == LIMIT
                 ? practice.at(limitCordOhms)
-                : Conductor.ohmsPerMetre(
-                        cordGauge.v[place], Conductor.COPPER_OHM_METRES, practice.at(layStranded));
+                : Conductor.ohmsPerMetre(cordGauge.v[place], Conductor.COPPER_OHM_METRES, practice.at(layStranded));
         return product(cordLength.v[place], perMetre, share(place));
     }
 
     /** Loop ohms of the mated connections, which do not warm. */
     double fixed(int place) {
         double how = basis.v[place];
-        return how == MEASURED || how == PAIR
-                ? 0
-                : product(joints.v[place], practice.at(jointOhms), share(place));
+        return how == MEASURED || how == PAIR ? 0 : product(joints.v[place], practice.at(jointOhms), share(place));
     }
 
     /** One over the metres of cable; 0 where there is none or a measured run does not say. */

@@ -8,7 +8,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.graalvm.polyglot.PolyglotException;
 import org.graalvm.polyglot.SourceSection;
-import org.graalvm.polyglot.Value;
 
 /** Turns what the language says of a mistake into plain words at the script's own line. */
 final class Mistakes {
@@ -111,10 +110,5 @@ final class Mistakes {
     /** Whole scripts and functions without a name have none that anyone knows. */
     private static String function(String root) {
         return root.startsWith(":") || root.startsWith("(") || root.equals("anonymous") ? "" : root;
-    }
-
-    /** What is known by name in a script: its globals. */
-    static List<String> names(Value bindings) {
-        return List.copyOf(bindings.getMemberKeys());
     }
 }

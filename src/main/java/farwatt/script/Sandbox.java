@@ -105,10 +105,6 @@ final class Sandbox implements AutoCloseable {
                 : shown.execute(value).asString();
     }
 
-    Context context() {
-        return context;
-    }
-
     @Override
     public void close() {
         context.close(true);
