@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
             SpreadVerb.class,
             SensitivityVerb.class,
             RoomVerb.class,
+            ScriptVerb.class,
             IntakeVerb.class,
             WorkbookVerb.class,
             DiagramVerb.class,

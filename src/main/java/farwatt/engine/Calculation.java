@@ -237,6 +237,11 @@ public final class Calculation {
         return names;
     }
 
+    /** True if a table has a column of that name with values. */
+    public boolean has(Table table, String name) {
+        return model.columns.find(table, name).isPresent();
+    }
+
     /** The value of a name in the row at a place, in the corner looked at. */
     public Value value(Table table, int place, String name) {
         return valueOf(model.columns.need(table, name), place);

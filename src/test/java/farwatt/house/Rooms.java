@@ -82,8 +82,9 @@ final class Rooms {
             new Room("workbook", with(JUDGED, "picture"), "a hand-over holds tables and pictures of what others found"),
             new Room(
                     "script",
-                    with(JUDGED, "document", "picture", "workbook"),
-                    "a line at the console edits, asks, draws and saves a result as a workbook"),
+                    with(JUDGED, "document", "file", "picture", "workbook"),
+                    "a line at the console edits, asks, draws and saves a result as a workbook; a plan goes to the"
+                            + " process that runs it, and what is kept comes back, as the text of a file"),
             new Room(
                     "command",
                     with(JUDGED, "document", "file", "intake", "picture", "workbook", "script"),
