@@ -12,6 +12,8 @@ enum CommandCode implements Code {
     BAD_MAPPING,
     TAKEN_IN,
     WRITTEN,
+    DRAWN,
+    BAD_PALETTE,
     NO_NAME,
     NOTHING_WRITTEN,
     NO_ARGUMENT_FILE,

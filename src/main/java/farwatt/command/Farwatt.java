@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             CompareVerb.class,
             IntakeVerb.class,
             WorkbookVerb.class,
+            DiagramVerb.class,
             NamesVerb.class,
             TidyVerb.class
         })

@@ -10,8 +10,17 @@ import java.util.Map;
 
 /** The reference page in Markdown: every name of the catalogue and every sentence the program may say. */
 final class ReferencePage {
-    private static final List<String> ROOMS =
-            List.of("catalogue", "language", "file", "document", "engine", "review", "intake", "workbook", "command");
+    private static final List<String> ROOMS = List.of(
+            "catalogue",
+            "language",
+            "file",
+            "document",
+            "engine",
+            "review",
+            "intake",
+            "workbook",
+            "picture",
+            "command");
     private static final String HEAD = """
             # Names and sentences
 

@@ -1,0 +1,63 @@
+package farwatt.picture;
+
+import farwatt.engine.Calculation;
+import farwatt.engine.Fault;
+import farwatt.plan.Rows;
+import farwatt.plan.Table;
+import farwatt.report.Level;
+import farwatt.review.Finding;
+import farwatt.review.Review;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is said of each node at a glance: by its findings, and those of the run that feeds it. */
+final class Marks {
+    private final Calculation calc;
+    private final boolean judged;
+    private final Map<String, Level> worst = new HashMap<>();
+
+    Marks(Calculation calc, Optional<Review> review) {
+        this.calc = calc;
+        judged = review.isPresent();
+        review.ifPresent(r -> r.findings().forEach(this::take));
+    }
+
+    private void take(Finding finding) {
+        String key = key(finding.place().table(), finding.place().row());
+        worst.merge(key, finding.level(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
+    }
+
+    private static String key(String table, String row) {
+        return table + "/" + Rows.fold(row);
+    }
+
+    Mark of(Branch branch) {
+        String name = branch.table == Table.DEVICES ? "volts" : branch.table == Table.SOURCES ? "sent" : "received";
+        double figure = calc.figures(branch.table, name).at(branch.place);
+        if (Double.isNaN(figure)) {
+            Fault.Kind kind = calc.fault(figure).kind();
+            boolean broken = kind == Fault.Kind.NO_OPERATING_POINT || kind == Fault.Kind.RUNAWAY;
+            return broken ? Mark.FAILS : Mark.UNKNOWN;
+        }
+        boolean dark = branch.table != Table.SOURCES
+                && calc.figures(branch.table, "powered").at(branch.place) == 0;
+        if (dark) {
+            return Mark.DARK;
+        }
+        if (!judged) {
+            return Mark.ON;
+        }
+        Level own = level(branch.table.key(), branch.id);
+        Level run = branch.run == Branch.NO_RUN ? Level.NOTE : level(Table.RUNS.key(), calc.id(Table.RUNS, branch.run));
+        return switch (own.compareTo(run) <= 0 ? own : run) {
+            case FAIL -> Mark.FAILS;
+            case WARN -> Mark.LOOK;
+            case NOTE -> Mark.HOLDS;
+        };
+    }
+
+    private Level level(String table, String row) {
+        return worst.getOrDefault(key(table, row), Level.NOTE);
+    }
+}

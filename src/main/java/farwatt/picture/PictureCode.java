@@ -1,0 +1,21 @@
+package farwatt.picture;
+
+import farwatt.report.Code;
+
+/** What pictures say; sentences in the message catalogue. */
+enum PictureCode implements Code {
+    NO_FONT,
+    BAD_ENDING,
+    NO_FOLDER,
+    IS_FOLDER,
+    NOT_WRITTEN,
+    CAUTION,
+    NOTHING,
+    FIGURES,
+    UNDRAWN;
+
+    @Override
+    public String room() {
+        return "picture";
+    }
+}
