@@ -47,8 +47,9 @@ final class CardMaker {
         words.add(start(id, left, box.y() + FIRST, ID_SIZE, Weight.BOLD, Ink.TEXT, right - markWidth - AIR - left));
         words.add(end(mark.word(), right, box.y() + FIRST, Weight.BOLD, mark.ink(), markWidth - MARK));
         double figuresWidth = Math.min(Fit.width(figures, SIZE, Weight.PLAIN), right - left);
-        words.add(
-                start(kind, left, box.y() + SECOND, SIZE, Weight.PLAIN, Ink.QUIET, right - figuresWidth - AIR - left));
+        double kindRoom = Math.max(0, right - figuresWidth - AIR - left);
+        String kindShown = Fit.trimEnd(kind, SIZE, Weight.PLAIN, kindRoom);
+        words.add(start(kindShown, left, box.y() + SECOND, SIZE, Weight.PLAIN, Ink.QUIET, kindRoom));
         words.add(end(figures, right, box.y() + SECOND, Weight.PLAIN, Ink.TEXT, figuresWidth + 4));
         words.add(end(reserve, right, box.y() + THIRD, Weight.PLAIN, Ink.QUIET, right - left - BAR_WIDTH - 6));
         words.removeIf(w -> w.text().isEmpty());
@@ -102,7 +103,7 @@ final class CardMaker {
     private static String why(Fault.Kind kind) {
         return switch (kind) {
             case NO_OPERATING_POINT -> "no operating point";
-            case RUNAWAY -> "wire heats away";
+            case RUNAWAY -> "wire overheats";
             case NOT_FED -> "not fed";
             case OUT_OF_USE -> "out of use";
             case EMPTY, UNREADABLE, LOOP, ARITHMETIC, NOT_APPLICABLE -> "cells have no value";
@@ -115,8 +116,11 @@ final class CardMaker {
             return Optional.empty();
         }
         Box track = new Box(box.x() + role.band() + AIR, box.y() + THIRD - BAR_HEIGHT, BAR_WIDTH, BAR_HEIGHT);
-        Ink ink = share < 0 || mark == Mark.FAILS ? Ink.BAD : mark == Mark.LOOK ? Ink.LOOK : Ink.GOOD;
-        return Optional.of(new Bar(track, Math.max(0, Math.min(1, share)), ink));
+        return Optional.of(new Bar(track, Math.max(0, Math.min(1, share)), ink(mark, share)));
+    }
+
+    private static Ink ink(Mark mark, double share) {
+        return share < 0 ? Ink.BAD : mark.ink();
     }
 
     private double share(Branch branch, Role role) {

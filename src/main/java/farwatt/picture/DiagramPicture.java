@@ -17,6 +17,8 @@ public final class DiagramPicture implements Picture {
     private final Sheet heading;
     private final Sheet key;
     private final double width;
+    private final String title;
+    private final String description;
 
     /**
      * @param diagram what to draw
@@ -27,14 +29,11 @@ public final class DiagramPicture implements Picture {
         this.diagram = diagram;
         this.palette = palette;
         title = heading.title();
-        width = Math.max(NARROWEST, diagram.width() + 2 * MARGIN);
+        width = Math.ceil(Math.max(NARROWEST, diagram.width() + 2 * MARGIN));
         this.heading = heading.sheet(width - 2 * MARGIN);
         key = Key.sheet(diagram, width - 2 * MARGIN);
         description = describe(heading);
     }
-
-    private final String title;
-    private final String description;
 
     private String describe(Heading heading) {
         List<String> parts = new ArrayList<>(List.of(heading.verdict(), heading.figures()));
@@ -55,7 +54,7 @@ public final class DiagramPicture implements Picture {
 
     @Override
     public double height() {
-        return MARGIN + heading.height() + GAP + diagram.height() + GAP + key.height() + MARGIN;
+        return Math.ceil(top() + diagram.height() + GAP + key.height() + MARGIN);
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.util.List;
 final class Fit {
     private static final String NARROW = "iljI.,:;'|!()[]{} ·ft1";
     private static final String WIDE = "mwMW@%—–…&";
+    private static final int TAIL = 8;
 
     private Fit() {}
 
@@ -31,12 +32,21 @@ final class Fit {
 
     /** The text if it fits, else its beginning and its end: numbers that tell rows apart often stand at the end. */
     static String trim(String text, double size, Weight weight, double room) {
+        return trim(text, size, weight, room, TAIL);
+    }
+
+    /** The same with only its beginning. */
+    static String trimEnd(String text, double size, Weight weight, double room) {
+        return trim(text, size, weight, room, 0);
+    }
+
+    private static String trim(String text, double size, Weight weight, double room, int longestTail) {
         if (width(text, size, weight) <= room) {
             return text;
         }
         int[] all = text.codePoints().toArray();
         for (int keep = all.length - 1; keep > 1; keep--) {
-            int tail = Math.min(keep / 3, 8);
+            int tail = Math.min(keep / 3, longestTail);
             String cut = new String(all, 0, keep - tail) + "…" + new String(all, all.length - tail, tail);
             if (width(cut, size, weight) <= room) {
                 return cut;

@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 public record Heading(String title, String verdict, Optional<Mark> mark, String figures, Optional<LocalDate> date) {
     private static final double TITLE = 22;
-    private static final double VERDICT = 14;
+    private static final double VERDICT = 13.5;
     private static final double SMALL = 11.5;
     private static final double SHAPE = 15;
 

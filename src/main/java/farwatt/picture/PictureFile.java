@@ -9,7 +9,9 @@ import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -20,6 +22,7 @@ import javax.imageio.ImageIO;
 public final class PictureFile {
     private static final double SHARP = 2;
     private static final double MOST_PIXELS = 24e6;
+    private static final int TRIES = 100;
 
     private PictureFile() {}
 
@@ -43,24 +46,43 @@ public final class PictureFile {
         }
         byte[] bytes = name.endsWith(".png") ? png(picture) : svg(picture);
         try {
-            put(bytes, target, folder);
+            put(bytes, target);
         } catch (IOException e) {
-            throw Refusal.of(PictureCode.NOT_WRITTEN, target, String.valueOf(e.getMessage()));
+            throw Refusal.of(PictureCode.NOT_WRITTEN, target, reason(e));
         }
     }
 
-    private static void put(byte[] bytes, Path target, Path folder) throws IOException {
-        Path beside = Files.createTempFile(folder, ".picture-", ".part");
+    private static void put(byte[] bytes, Path target) throws IOException {
+        Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
+        Path part = open(real);
         try {
-            Files.write(beside, bytes);
-            try {
-                Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
-            } catch (AtomicMoveNotSupportedException e) {
-                Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
-            }
+            Files.write(part, bytes);
+            Files.move(part, real, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } finally {
-            Files.deleteIfExists(beside);
+            Files.deleteIfExists(part);
         }
+    }
+
+    /** A new empty file beside the target, with the rights that new files have there. */
+    private static Path open(Path real) throws IOException {
+        for (int i = 1; ; i++) {
+            Path part = real.resolveSibling("." + real.getFileName() + ".part" + i);
+            try {
+                return Files.createFile(part);
+            } catch (FileAlreadyExistsException e) {
+                if (i == TRIES) {
+                    throw e;
+                }
+            }
+        }
+    }
+
+    private static String reason(IOException e) {
+        if (e instanceof AccessDeniedException) {
+            return "writing there is not allowed";
+        }
+        String said = e instanceof FileSystemException file ? file.getReason() : e.getMessage();
+        return said == null || said.isBlank() ? "the disk gave no reason" : said;
     }
 
     /**
@@ -94,7 +116,7 @@ public final class PictureFile {
         try {
             surface.setColor(Color.WHITE);
             surface.fillRect(0, 0, width, height);
-            surface.scale(scale, scale);
+            surface.scale(width / picture.width(), height / picture.height());
             picture.paint(surface);
         } finally {
             surface.dispose();

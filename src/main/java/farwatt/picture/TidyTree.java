@@ -11,7 +11,7 @@ import java.util.Map;
  * above the row.
  */
 final class TidyTree {
-    static final double CARD_WIDTH = 208;
+    static final double CARD_WIDTH = 220;
     static final double CARD_HEIGHT = 54;
     static final double GUTTER = 128;
     static final double COLUMN = CARD_WIDTH + GUTTER;

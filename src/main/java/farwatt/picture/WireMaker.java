@@ -62,7 +62,7 @@ final class WireMaker {
         Pattern pattern = Pattern.of(figure(to.run, "drop_share"));
         String id = calc.id(Table.RUNS, to.run);
         String cable = join(text(to.run, "length"), text(to.run, "gauge"));
-        String flow = join(text(to.run, "amps"), text(to.run, "drop_share"));
+        String flow = join(rounded(to.run, "amps", 1000), rounded(to.run, "drop_share", 100));
         double room = end - labelX - AFTER_TURN;
         List<Words> words = new ArrayList<>();
         words.add(label(cable, labelX, to.y - width / 2 - ABOVE, Ink.TEXT, room));
@@ -84,6 +84,16 @@ final class WireMaker {
     private String text(int run, String name) {
         Value value = calc.value(Table.RUNS, run, name);
         return value.isPresent() ? Show.text(value.inside(), value.unit(), DIGITS) : "";
+    }
+
+    /** In its unit, to a part of it: what is small beside the line's width needs no more digits. */
+    private String rounded(int run, String name, double parts) {
+        Value value = calc.value(Table.RUNS, run, name);
+        if (!value.isPresent()) {
+            return "";
+        }
+        double shown = Math.rint(value.unit().fromInside(value.inside()) * parts) / parts;
+        return Show.number(shown, DIGITS) + " " + value.unit().symbol();
     }
 
     static String join(String... parts) {
