@@ -56,6 +56,12 @@ final class Brush {
         surface.draw(path(points));
     }
 
+    void line(List<Point> points, Color colour, double width) {
+        surface.setColor(colour);
+        surface.setStroke(stroke(width, List.of()));
+        surface.draw(path(points));
+    }
+
     private static BasicStroke stroke(double width, List<Double> dashes) {
         if (dashes.isEmpty()) {
             return new BasicStroke((float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);

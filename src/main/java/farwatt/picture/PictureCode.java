@@ -11,6 +11,7 @@ enum PictureCode implements Code {
     NOT_WRITTEN,
     CAUTION,
     NOTHING,
+    NO_VALUES,
     FIGURES,
     UNDRAWN;
 
