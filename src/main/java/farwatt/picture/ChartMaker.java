@@ -39,7 +39,9 @@ final class ChartMaker {
         range(chart.getStyler());
         chart.setXAxisTitle(curve.across().label());
         chart.setYAxisTitle(curve.up().label());
-        chart.setCustomXAxisTickLabelsFormatter(x -> Show.number(x, DIGITS));
+        boolean whole = curve.form() == Curve.Form.STEPS;
+        // the library steps further apart until no label comes twice: whole pieces get whole labels
+        chart.setCustomXAxisTickLabelsFormatter(x -> Show.number(whole ? Math.rint(x) : x, DIGITS));
         chart.setCustomYAxisTickLabelsFormatter(y -> Show.number(y, DIGITS));
         XYSeries series = chart.addSeries(
                 "points",

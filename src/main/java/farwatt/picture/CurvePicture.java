@@ -4,6 +4,7 @@ import farwatt.report.Messages;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.knowm.xchart.XYChart;
 
@@ -18,6 +19,9 @@ final class CurvePicture implements Picture {
     private final Palette palette;
     private final Frame frame;
     private final List<Point> points;
+    private final List<Guide> guides;
+    /** Height above the chart for the labels of upright guides. */
+    private final double band;
 
     CurvePicture(Curve curve, Palette palette) {
         this.curve = curve;
@@ -28,7 +32,12 @@ final class CurvePicture implements Picture {
                         curve.across().unit().fromInside(p.x()),
                         Double.isFinite(p.y()) ? curve.up().unit().fromInside(p.y()) : Double.NaN))
                 .toList();
-        frame = new Frame(curve.caption(), WIDE, HIGH, palette);
+        guides = curve.guides().stream()
+                .filter(g -> Double.isFinite(g.at()))
+                .sorted(Comparator.comparingDouble(Guide::at))
+                .toList();
+        band = guides.stream().filter(g -> g.way() == Guide.Way.UPRIGHT).count() * LABEL_LINE;
+        frame = new Frame(curve.caption(), WIDE, HIGH + band, palette);
     }
 
     @Override
@@ -74,48 +83,49 @@ final class CurvePicture implements Picture {
                 brush.write(new Words(none, 0, 40, 14, Anchor.START, Ink.TEXT, Weight.PLAIN, WIDE));
                 return;
             }
-            List<Guide> guides = guides();
-            XYChart chart = new ChartMaker(curve, points, guides, palette).chart(WIDE, HIGH);
             AffineTransform here = surface.getTransform();
+            surface.translate(0, band);
+            XYChart chart = new ChartMaker(curve, points, guides, palette).chart(WIDE, HIGH);
+            AffineTransform there = surface.getTransform();
             chart.paint(surface, WIDE, HIGH);
             surface.setClip(null);
+            surface.setTransform(there);
+            guides(new Brush(surface, palette), chart);
             surface.setTransform(here);
-            guides(new Brush(surface, palette), chart, guides);
         });
     }
 
-    private List<Guide> guides() {
-        return curve.guides().stream().filter(g -> Double.isFinite(g.at())).toList();
-    }
-
-    /** Labels of upright guides stand below each other, so that guides close together can be told apart. */
-    private void guides(Brush brush, XYChart chart, List<Guide> guides) {
+    /**
+     * Labels of upright guides stand above the chart, the leftmost uppermost: a label then lies over no other guide,
+     * since those to its right end below it.
+     */
+    private void guides(Brush brush, XYChart chart) {
         double left = chart.getScreenXFromChart(chart.getStyler().getXAxisMin());
         double right = chart.getScreenXFromChart(chart.getStyler().getXAxisMax());
         double bottom = chart.getScreenYFromChart(chart.getStyler().getYAxisMin());
-        double top = chart.getScreenYFromChart(chart.getStyler().getYAxisMax());
-        double row = top + LABEL + 4;
+        double row = -band + LABEL;
         for (Guide guide : guides) {
             if (guide.way() == Guide.Way.LEVEL) {
                 double y = chart.getScreenYFromChart(curve.up().unit().fromInside(guide.at()));
                 brush.line(List.of(new Point(left, y), new Point(right, y)), Ink.BAD, 1.6, List.of(9.0, 5.0));
-                label(brush, guide, right - 6, y - 6, Anchor.END, right - left);
+                Words words = label(guide, right - 6, y - 6, Anchor.END, right - left - 12);
+                double wide = Fit.width(words.text(), LABEL, Weight.BOLD);
+                brush.fill(new Box(words.x() - wide - 2, y - 6 - LABEL, wide + 4, LABEL * 1.3), Ink.CARD);
+                brush.write(words);
             } else {
                 double x = chart.getScreenXFromChart(curve.across().unit().fromInside(guide.at()));
+                double wide = Fit.width(Fit.plain(guide.label()), LABEL, Weight.BOLD);
+                double start = Math.max(0, Math.min(x + 6, WIDE - wide));
+                double top = start < x + 6 ? row + 4 : row - LABEL;
                 brush.line(List.of(new Point(x, top), new Point(x, bottom)), Ink.TEXT, 1.6, List.of(4.0, 3.0));
-                boolean before = x > (left + right) / 2;
-                double room = (before ? x - left : right - x) - 12;
-                label(brush, guide, before ? x - 6 : x + 6, row, before ? Anchor.END : Anchor.START, room);
+                brush.write(label(guide, start, row, Anchor.START, WIDE - start));
                 row += LABEL_LINE;
             }
         }
     }
 
-    private static void label(Brush brush, Guide guide, double x, double y, Anchor anchor, double room) {
+    private static Words label(Guide guide, double x, double y, Anchor anchor, double room) {
         String text = Fit.trim(Fit.plain(guide.label()), LABEL, Weight.BOLD, room);
-        double wide = Math.min(room, Fit.width(text, LABEL, Weight.BOLD));
-        double left = anchor == Anchor.END ? x - wide : x;
-        brush.fill(new Box(left - 2, y - LABEL, wide + 4, LABEL * 1.3), Ink.CARD);
-        brush.write(new Words(text, x, y, LABEL, anchor, Ink.TEXT, Weight.BOLD, room));
+        return new Words(text, x, y, LABEL, anchor, Ink.TEXT, Weight.BOLD, room);
     }
 }

@@ -37,7 +37,7 @@ final class Frame {
     }
 
     private double top() {
-        return MARGIN + caption.height() + GAP;
+        return Math.ceil(MARGIN + caption.height() + GAP);
     }
 
     Box moved(Box box) {
@@ -50,7 +50,7 @@ final class Frame {
         brush.fill(new Box(0, 0, width(), height()), Ink.PAPER);
         surface.translate(MARGIN, MARGIN);
         caption.paint(brush);
-        surface.translate(0, caption.height() + GAP);
+        surface.translate(0, top() - MARGIN);
         picture.accept(brush);
         brush.write(new Words(
                 Messages.text(PictureCode.CAUTION),

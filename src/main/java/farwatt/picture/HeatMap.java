@@ -50,6 +50,11 @@ public record HeatMap(Caption caption, Scale across, Scale down, Cells cells, Me
                 .toList();
     }
 
+    /** True if every cell has a value. */
+    boolean isWhole() {
+        return all().size() == rows() * columns();
+    }
+
     /** True where a cell has a value that reaches the target. */
     boolean reaches(int column, int row) {
         return target.isPresent() && value(column, row) >= target.getAsDouble();

@@ -26,18 +26,19 @@ final class HeatPicture implements Picture {
 
     HeatPicture(HeatMap map, Palette palette) {
         this.map = map;
-        cellWidth = Math.max(4, Math.min(84, WIDE / Math.max(1, map.columns())));
-        cellHeight = Math.max(4, Math.min(34, HIGH / Math.max(1, map.rows())));
-        labels = Math.min(MOST_LABEL, widest(map.down().steps())) + 12;
+        // whole units, so that neighbours meet without a seam
+        cellWidth = Math.max(4, Math.min(84, Math.floor(WIDE / Math.max(1, map.columns()))));
+        cellHeight = Math.max(4, Math.min(34, Math.floor(HIGH / Math.max(1, map.rows()))));
+        labels = Math.ceil(Math.min(MOST_LABEL, widest(map.down().steps())) + 12);
         numbers = cellHeight > SIZE + 2 && widestNumber() < cellWidth - 4;
         least = map.least();
         most = map.most();
         double inner = labels + Math.max(plotWidth(), Fit.width(map.across().name(), SIZE, Weight.BOLD)) + KEY;
-        frame = new Frame(map.caption(), Math.max(420, inner), top() + plotHeight() + 2 * TICK + 12, palette);
+        frame = new Frame(map.caption(), Math.max(420, inner), top() + plotHeight() + 2 * TICK + 10, palette);
     }
 
     private double top() {
-        return TICK;
+        return TICK + 9;
     }
 
     private double plotWidth() {
@@ -118,7 +119,7 @@ final class HeatPicture implements Picture {
                     cell(brush, cell(column, row), map.value(column, row));
                 }
             }
-            contour(brush);
+            contour().forEach(edge -> edge(brush, edge.get(0), edge.get(1)));
             ticks(brush);
             key(brush);
         });
@@ -153,20 +154,23 @@ final class HeatPicture implements Picture {
         }
     }
 
-    /** Along the edges between cells that reach the target and neighbours that do not. */
-    private void contour(Brush brush) {
+    /** The edges between cells that reach the target and neighbours that do not. */
+    List<List<Point>> contour() {
+        List<List<Point>> edges = new ArrayList<>();
         for (int row = 0; row < map.rows(); row++) {
             for (int column = 0; column < map.columns(); column++) {
                 boolean here = map.reaches(column, row);
                 Box box = cell(column, row);
+                Point corner = new Point(box.right(), box.bottom());
                 if (column + 1 < map.columns() && here != map.reaches(column + 1, row)) {
-                    edge(brush, new Point(box.right(), box.y()), new Point(box.right(), box.bottom()));
+                    edges.add(List.of(new Point(box.right(), box.y()), corner));
                 }
                 if (row + 1 < map.rows() && here != map.reaches(column, row + 1)) {
-                    edge(brush, new Point(box.x(), box.bottom()), new Point(box.right(), box.bottom()));
+                    edges.add(List.of(new Point(box.x(), box.bottom()), corner));
                 }
             }
         }
+        return edges;
     }
 
     /** Light upon dark, so that it shows on every colour. */
@@ -183,7 +187,7 @@ final class HeatPicture implements Picture {
         brush.write(new Words(
                 Fit.plain(map.down().name()),
                 0,
-                top() - 6,
+                top() - 13,
                 SIZE,
                 Anchor.START,
                 Ink.TEXT,
@@ -202,7 +206,7 @@ final class HeatPicture implements Picture {
             brush.write(tick(map.down().steps().get(i), labels - 8, y, Anchor.END, MOST_LABEL));
         }
         brush.write(new Words(
-                Fit.plain(map.across().name()),
+                Fit.plain(map.across().name()) + (map.isWhole() ? "" : "   (a slanting stroke: no value)"),
                 labels,
                 bottom + 2 * TICK + 4,
                 SIZE,
@@ -225,7 +229,7 @@ final class HeatPicture implements Picture {
         double x = labels + plotWidth() + 22;
         double high = plotHeight();
         brush.write(new Words(
-                map.of().label(), x + KEY - 26, top() - 6, SIZE, Anchor.END, Ink.TEXT, Weight.BOLD, x + KEY - labels));
+                map.of().label(), x + KEY - 26, top() - 13, SIZE, Anchor.END, Ink.TEXT, Weight.BOLD, x + KEY - labels));
         int steps = 60;
         for (int i = 0; i < steps; i++) {
             double y = top() + high * i / steps;
