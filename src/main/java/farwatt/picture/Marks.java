@@ -13,6 +13,9 @@ import java.util.Optional;
 
 /** What is said of each node at a glance: by its findings, and those of the run that feeds it. */
 final class Marks {
+    /** As in findings: what differs by less is the same. */
+    private static final double TOLERANCE = 1e-9;
+
     private final Calculation calc;
     private final boolean judged;
     private final Map<String, Level> worst = new HashMap<>();
@@ -44,6 +47,11 @@ final class Marks {
                 && calc.figures(branch.table, "powered").at(branch.place) == 0;
         if (dark) {
             return Mark.DARK;
+        }
+        String spare = branch.table == Table.DEVICES ? "headroom" : "reserve";
+        if (calc.figures(branch.table, spare).at(branch.place) < -TOLERANCE * Math.abs(figure)) {
+            // the review may name the cause elsewhere; a node that is short never holds
+            return Mark.FAILS;
         }
         if (!judged) {
             return Mark.ON;

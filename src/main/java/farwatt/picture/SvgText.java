@@ -39,7 +39,17 @@ final class SvgText {
         } catch (IOException e) {
             throw new IllegalStateException("memory cannot be written to", e);
         }
-        return out.toString().getBytes(StandardCharsets.UTF_8);
+        return withoutType(out.toString()).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** A document type is of no use today, and readers without a network stumble over its address. */
+    private static String withoutType(String svg) {
+        int start = svg.indexOf("<!DOCTYPE");
+        int end = svg.indexOf('>', start);
+        int root = svg.indexOf("<svg");
+        return start < 0 || start > root
+                ? svg
+                : svg.substring(0, start) + svg.substring(end + 1).stripLeading();
     }
 
     private static Document document() {

@@ -120,6 +120,23 @@ class DiagramTest {
     }
 
     @Test
+    void aNodeThatIsShortNeverHolds() {
+        Sites site = new Sites().source("feed").edge("gate", "feed", "90 m");
+        for (int i = 1; i <= 6; i++) {
+            site.device("cam " + i, "gate", "9 m", "12 W");
+        }
+        Calculation calc = site.calc();
+        Diagram diagram = Diagram.of(calc, Optional.of(Reviewer.review(calc)));
+        Card gate = diagram.cards().get(1);
+        assertTrue(gate.said().contains("short"), gate.said());
+        assertEquals(Mark.FAILS, gate.mark());
+        assertEquals(0, gate.bar().orElseThrow().filled());
+        assertEquals(
+                Mark.FAILS, Diagram.of(calc, Optional.empty()).cards().get(1).mark());
+        assertTrue(diagram.cards().stream().anyMatch(card -> card.mark() == Mark.DARK));
+    }
+
+    @Test
     void whatIsUnderAPointIsFound() {
         Diagram diagram = of(Sites.star(3));
         Card gate = diagram.cards().get(1);
