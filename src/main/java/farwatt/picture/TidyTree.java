@@ -13,7 +13,7 @@ import java.util.Map;
 final class TidyTree {
     static final double CARD_WIDTH = 220;
     static final double CARD_HEIGHT = 54;
-    static final double GUTTER = 128;
+    static final double GUTTER = 140;
     static final double COLUMN = CARD_WIDTH + GUTTER;
     /** Where the rail stands in the gutter. */
     static final double RAIL = 14;
