@@ -82,7 +82,7 @@ final class Fit {
     static String plain(String text) {
         StringBuilder out = new StringBuilder(text.length());
         text.codePoints().forEach(c -> {
-            boolean steering = c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069;
+            boolean steering = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
             if (Character.isWhitespace(c) || c == 0x2028 || c == 0x2029) {
                 out.append(' ');
             } else if (Character.isISOControl(c)

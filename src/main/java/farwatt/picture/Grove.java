@@ -58,7 +58,8 @@ final class Grove {
     }
 
     private static double wide(Skyline outline) {
-        return (outline.end() + 1) / 2 * TidyTree.COLUMN - TidyTree.GUTTER;
+        int columns = (outline.end() + 1) / 2;
+        return columns * TidyTree.COLUMN - TidyTree.GUTTER;
     }
 
     private static void put(Branch root, double left, double middle) {

@@ -35,7 +35,10 @@ public enum Mark {
 
     private final String word;
     private final Ink ink;
+    @SuppressWarnings("ImmutableEnumChecker") // made once, never changed
     private final List<Point> outline;
+
+    @SuppressWarnings("ImmutableEnumChecker") // made once, never changed
     private final List<List<Point>> sign;
 
     Mark(String word, Ink ink, List<Point> outline, List<List<Point>> sign) {
