@@ -35,6 +35,7 @@ public enum Mark {
 
     private final String word;
     private final Ink ink;
+
     @SuppressWarnings("ImmutableEnumChecker") // made once, never changed
     private final List<Point> outline;
 

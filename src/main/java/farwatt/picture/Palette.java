@@ -31,6 +31,7 @@ public enum Palette {
             0xE6CCFF);
 
     private final String word;
+
     @SuppressWarnings("ImmutableEnumChecker") // made once, never changed
     private final Map<Ink, Integer> colours = new EnumMap<>(Ink.class);
 

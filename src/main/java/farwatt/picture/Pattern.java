@@ -12,6 +12,7 @@ public enum Pattern {
     UNKNOWN("not known", List.of(1.5, 7.0));
 
     private final String words;
+
     @SuppressWarnings("ImmutableEnumChecker") // made once, never changed
     private final List<Double> dashes;
 

@@ -81,7 +81,7 @@ class StudyPicturesTest {
         List<List<Point>> line = new HeatPicture(some, Palette.LIGHT).contour();
         assertEquals(1, line.size());
         assertEquals(line.get(0).get(0).x(), line.get(0).get(1).x(), "upright, between the second and third column");
-        HeatMap corner = heat(3, 3, (x, y) -> x == 2 && y < 2 || y == 0 ? 1 : 0);
+        HeatMap corner = heat(3, 3, (x, y) -> (x == 2 && y < 2) || y == 0 ? 1 : 0);
         assertEquals(4, new HeatPicture(corner, Palette.LIGHT).contour().size());
         assertEquals(List.of(), new HeatPicture(heat(4, 4, (x, y) -> 0.4), Palette.LIGHT).contour());
         assertEquals(List.of(), new HeatPicture(heat(4, 4, (x, y) -> Double.NaN), Palette.LIGHT).contour());
