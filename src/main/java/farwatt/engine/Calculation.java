@@ -344,20 +344,13 @@ public final class Calculation {
      * rows of the table have none of that name.
      */
     public Optional<Plan.Spot> related(Table table, int place, String relation) {
-        int row = model.layout.base(table) + place;
-        int end = model.relations.of(table, relation).map(r -> r.follow(row)).orElse(-1);
-        return end < 0 ? Optional.empty() : Optional.of(spot(end));
+        return model.relations.spot(table, place, relation);
     }
 
     /** The zone a run is reckoned in: its own, else the hotter of its ends' in that corner. */
     public Optional<Plan.Spot> reckonedIn(int run, Corner corner) {
         int zone = model.air.zoneOfRun(model.layout.base(Table.RUNS) + run, corner);
-        return zone < 0 ? Optional.empty() : Optional.of(spot(zone));
-    }
-
-    private Plan.Spot spot(int row) {
-        Table table = model.layout.table(row);
-        return new Plan.Spot(table, row - model.layout.base(table));
+        return zone < 0 ? Optional.empty() : Optional.of(model.layout.spot(zone));
     }
 
     /** All values as they stand now in the corner looked at. */

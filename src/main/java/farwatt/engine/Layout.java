@@ -137,4 +137,10 @@ final class Layout {
     int practice(String name) {
         return practice.getOrDefault(name, -1);
     }
+
+    /** The table and place of a row. */
+    Plan.Spot spot(int row) {
+        Table table = table(row);
+        return new Plan.Spot(table, row - base(table));
+    }
 }

@@ -1,5 +1,6 @@
 package farwatt.engine;
 
+import farwatt.plan.Plan;
 import farwatt.plan.Table;
 import java.util.Arrays;
 import java.util.Map;
@@ -21,12 +22,14 @@ final class Relations {
     final Relation zone;
     final Relation bundle;
     private final Map<String, Relation> byName;
+    private final Layout layout;
 
     /**
      * @param zoneCell by row: the zone it names and that is in use, −1 if none
      * @param bundleCell the same for bundles
      */
     Relations(Layout layout, Topology topology, Faults faults, int[] zoneCell, int[] bundleCell) {
+        this.layout = layout;
         int rows = layout.rows();
         IntToDoubleFunction why =
                 row -> topology.outside[row] != 0 ? topology.outside[row] : faults.lack(Lack.NO_RELATION, row);
@@ -61,5 +64,12 @@ final class Relations {
             default -> false;
         };
         return has ? Optional.ofNullable(byName.get(name)) : Optional.empty();
+    }
+
+    /** The row that a relation leads to from the row at a place; empty where it leads nowhere. */
+    Optional<Plan.Spot> spot(Table table, int place, String relation) {
+        int row = layout.base(table) + place;
+        int end = of(table, relation).map(r -> r.follow(row)).orElse(-1);
+        return end < 0 ? Optional.empty() : Optional.of(layout.spot(end));
     }
 }

@@ -26,6 +26,13 @@ public final class Still {
     private final Map<Table, Map<String, Part>> parts;
     private final Faults.Frozen faults;
     private final List<String> texts;
+    /** Never changes: a change of who feeds whom makes a new model. */
+    private final Ways ways;
+
+    /** Where the relations of rows lead. */
+    private interface Ways {
+        Optional<Plan.Spot> from(Table table, int place, String relation);
+    }
 
     /** One column; {@code ready} has values that do not follow from a number alone, and is null where all do. */
     private static final class Part {
@@ -50,13 +57,15 @@ public final class Still {
             List<Notice> notices,
             Map<Table, Map<String, Part>> parts,
             Faults.Frozen faults,
-            List<String> texts) {
+            List<String> texts,
+            Ways ways) {
         this.plan = plan;
         this.corner = corner;
         this.notices = notices;
         this.parts = parts;
         this.faults = faults;
         this.texts = texts;
+        this.ways = ways;
     }
 
     /** Takes one of a calculation; to be called on the calculation's thread. */
@@ -80,7 +89,8 @@ public final class Still {
                 List.copyOf(calculation.notices()),
                 parts,
                 model.faults.frozen(),
-                model.texts.frozen());
+                model.texts.frozen(),
+                model.relations::spot);
     }
 
     /** Values and constants have a type each; cells that name rows change only with the whole model. */
@@ -121,6 +131,30 @@ public final class Still {
         List<Name> names = new ArrayList<>();
         parts.getOrDefault(table, Map.of()).values().forEach(part -> names.add(part.name));
         return names;
+    }
+
+    /** How many rows a table has. */
+    public int rows(Table table) {
+        return plan.rows(table).size();
+    }
+
+    /** The id of the row at a place. */
+    public String id(Table table, int place) {
+        return plan.rows(table).at(place).id();
+    }
+
+    /** The row that a relation of a row leads to, as {@link Calculation#related}. */
+    public Optional<Plan.Spot> related(Table table, int place, String relation) {
+        return ways.from(table, place, relation);
+    }
+
+    /**
+     * The value of a name that rows of the table have.
+     *
+     * @throws IllegalArgumentException if they have none of that name
+     */
+    public Value need(Table table, int place, String name) {
+        return value(table, place, name).orElseThrow(() -> new IllegalArgumentException(table.key() + " " + name));
     }
 
     /** The value of a name in the row at a place; empty where the table has no such name. */

@@ -1,124 +1,73 @@
 package farwatt.picture;
 
 import farwatt.engine.Still;
-import farwatt.plan.Table;
-import farwatt.report.Level;
 import farwatt.review.Review;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The single-line diagram as laid out: sources at the left, what they feed to the right, nothing over anything else.
- * Lengths are in points of the unscaled picture. Immutable; windows, workbooks and files draw the same one.
+ * The single-line diagram of a plan as a layout: everything that is to be drawn and hit, at its place, in units of
+ * about a pixel, from (0, 0) to (width, height). Nothing in it depends on fonts, screens or the order of rows.
+ * Immutable.
  *
- * @param width of everything
- * @param height of everything
- * @param cards one a source, switch and device
- * @param wires one a run whose two ends are there
+ * @param width of all
+ * @param height of all
+ * @param cards the nodes, trees in order, feeders before what they feed
+ * @param rails the ports of nodes that feed something
+ * @param wires the runs
+ * @param undrawn ids of runs in use that feed nothing in a tree
  */
-public record Diagram(double width, double height, List<Card> cards, List<Wire> wires) {
+public record Diagram(
+        double width, double height, List<Card> cards, List<Rail> rails, List<Wire> wires, List<String> undrawn) {
     public Diagram {
         cards = List.copyOf(cards);
+        rails = List.copyOf(rails);
         wires = List.copyOf(wires);
-    }
-
-    /** What stands on a card, and which outline it has. */
-    public enum Shape {
-        SOURCE,
-        SWITCH,
-        DEVICE
-    }
-
-    /** How much of its volts a run loses, told by the pattern of its line. */
-    public enum Loss {
-        /** Up to 3 %. */
-        SMALL,
-        /** Up to 8 %. */
-        SOME,
-        /** More than that. */
-        LARGE,
-        /** Nobody knows: there is no value. */
-        UNKNOWN
+        undrawn = List.copyOf(undrawn);
     }
 
     /**
-     * A node.
+     * Lays out the rows in use, with figures of the corner looked at. For any thread.
      *
-     * @param x left edge
-     * @param y upper edge
-     * @param title its id, cut where it is too long
-     * @param figures volts and watts, or why there are none
-     * @param reserve share left, NaN where the word means nothing or there is no value
-     * @param level the worst finding on it or on its run; empty where there is none
+     * @param review whose findings give each node its mark; without one a node only has power or not
      */
-    public record Card(
-            Table table,
-            String id,
-            Shape shape,
-            double x,
-            double y,
-            double width,
-            double height,
-            String title,
-            String figures,
-            double reserve,
-            Optional<Level> level) {
-        /** True where a point is on the card. */
-        public boolean holds(double px, double py) {
-            return px >= x && px <= x + width && py >= y && py <= y + height;
-        }
-    }
-
-    /**
-     * A run: from a card's right edge to another's left one, in right angles.
-     *
-     * @param startX right edge of the card it leaves
-     * @param startY middle of that card
-     * @param partX where it turns
-     * @param endX left edge of the card it feeds
-     * @param endY middle of that card
-     * @param label length and gauge
-     * @param thick width of the line, by amps
-     */
-    public record Wire(
-            String id,
-            double startX,
-            double startY,
-            double partX,
-            double endX,
-            double endY,
-            String label,
-            double thick,
-            Loss loss,
-            Optional<Level> level) {
-        /** Places across of its four corners. */
-        public double[] xs() {
-            return new double[] {startX, partX, partX, endX};
-        }
-
-        /** Places down of its four corners. */
-        public double[] ys() {
-            return new double[] {startY, startY, endY, endY};
-        }
-
-        /** True where a point is on the stretch that no other run shares, or nearly so. */
-        public boolean near(double px, double py, double within) {
-            return px >= partX - within && px <= endX + within && Math.abs(py - endY) <= within;
-        }
-    }
-
-    /** Lays out a plan by the values of one moment. */
     public static Diagram of(Still still, Optional<Review> review) {
-        return new Arrangement(still, review).diagram();
+        Forest forest = Forest.of(still);
+        Grove grove = Grove.of(forest.roots());
+        CardMaker cards = new CardMaker(still, review);
+        WireMaker wires = new WireMaker(still);
+        List<Card> nodes = new ArrayList<>();
+        List<Rail> rails = new ArrayList<>();
+        List<Wire> runs = new ArrayList<>();
+        for (Branch root : forest.roots()) {
+            for (Branch branch : Forest.walk(root)) {
+                nodes.add(cards.card(branch));
+                if (!branch.isLeaf()) {
+                    rails.add(WireMaker.rail(branch));
+                    branch.children.forEach(child -> runs.add(wires.wire(branch, child)));
+                }
+            }
+        }
+        return new Diagram(grove.width(), grove.height(), nodes, rails, runs, forest.undrawn());
     }
 
     /** The card at a point. */
     public Optional<Card> cardAt(double x, double y) {
-        return cards.stream().filter(card -> card.holds(x, y)).findFirst();
+        return cards.stream().filter(card -> card.box().contains(x, y)).findFirst();
     }
 
-    /** The run at a point. */
+    /** The run whose line is nearest to a point and no further away than so much. */
     public Optional<Wire> wireAt(double x, double y, double within) {
-        return wires.stream().filter(wire -> wire.near(x, y, within)).findFirst();
+        Wire nearest = null;
+        double least = within;
+        for (Wire wire : wires) {
+            double distance = wire.distance(x, y) - wire.width() / 2;
+            if (distance <= least) {
+                nearest = wire;
+                least = distance;
+            }
+        }
+        return Optional.ofNullable(nearest);
     }
 }

@@ -2,10 +2,18 @@ package farwatt.picture;
 
 import farwatt.report.Code;
 
-/** What is said about pictures; sentences in the message catalogue. */
-public enum PictureCode implements Code {
-    ENDING,
-    NO_FONTS;
+/** What pictures say; sentences in the message catalogue. */
+enum PictureCode implements Code {
+    NO_FONT,
+    BAD_ENDING,
+    NO_FOLDER,
+    IS_FOLDER,
+    NOT_WRITTEN,
+    CAUTION,
+    NOTHING,
+    NO_VALUES,
+    FIGURES,
+    UNDRAWN;
 
     @Override
     public String room() {

@@ -1,4 +1,4 @@
-/** The single-line diagram and pictures of studies, drawn without a display: PNG and SVG. */
+/** Pictures without a display: the single-line diagram and the charts of studies, as PNG and SVG. */
 @NullMarked
 package farwatt.picture;
 

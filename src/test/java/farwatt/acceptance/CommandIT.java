@@ -10,6 +10,7 @@ import farwatt.acceptance.Program.Run;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -157,6 +158,29 @@ class CommandIT {
         byte[] bytes = Files.readAllBytes(target);
         assertTrue(bytes.length > 5000 && bytes[0] == 'P' && bytes[1] == 'K');
         assertEquals(1, folder.toFile().list().length, "nothing is left beside it");
+    }
+
+    @Test
+    void theDiagramIsAPictureWithoutADisplay() throws Exception {
+        Path png = folder.resolve("landing.png");
+        done("diagram", FERRY, "-o", png);
+        byte[] bytes = Files.readAllBytes(png);
+        assertTrue(bytes.length > 20_000 && bytes[1] == 'P' && bytes[2] == 'N' && bytes[3] == 'G');
+        Path svg = folder.resolve("night.svg");
+        Run said = done("diagram", FERRY, "-o", svg, "--scenario", "winter night", "--corner", "cold");
+        assertTrue(said.err().contains("night.svg"), said.err());
+        String text = Files.readString(svg);
+        assertTrue(text.contains("winter night") && text.contains("when all start in the cold"), text);
+        for (String id : List.of("feed", "gate", "trunk", "cam 4", "run tide gauge", "timetable")) {
+            assertTrue(text.contains(id), id);
+        }
+        Run gif = Program.run("diagram", FERRY, "-o", folder.resolve("landing.gif"));
+        assertEquals(2, gif.exit());
+        assertTrue(gif.err().contains(".png or .svg") && gif.isClean(), gif.err());
+        Run pink = Program.run("diagram", FERRY, "-o", png, "--palette", "pink");
+        assertEquals(2, pink.exit());
+        assertTrue(pink.err().contains("light, dark, contrast"), pink.err());
+        assertTrue(done("diagram", "--help").out().contains("--corner"), "help");
     }
 
     @Test

@@ -2,140 +2,270 @@ package farwatt.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import farwatt.engine.Calculation;
-import farwatt.plan.Plan;
-import farwatt.plan.Row;
 import farwatt.plan.Table;
-import farwatt.report.Refusal;
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
+import farwatt.review.Reviewer;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import javax.imageio.ImageIO;
-import javax.xml.parsers.DocumentBuilderFactory;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class DiagramTest {
-    /** A source, some switches in a row or in a bush, and devices anywhere below. */
-    private static Plan tree(int nodes, Random random) {
-        Plan plan = Plan.EMPTY.and(Table.SOURCES, Row.of("feed"));
-        int switches = 0;
-        for (int i = 1; i < nodes; i++) {
-            boolean edge = random.nextInt(4) == 0;
-            String from = switches == 0 || random.nextInt(3) == 0 ? "feed" : "edge " + (1 + random.nextInt(switches));
-            String id = edge ? "edge " + ++switches : "cam <" + i + "> & \"more\"";
-            from = from.equals(id) ? "feed" : from;
-            plan = plan.and(edge ? Table.SWITCHES : Table.DEVICES, Row.of(id));
-            plan = plan.and(
-                    Table.RUNS,
-                    Row.of("run " + i).with("from", from).with("to", id).with("length", "12 m"));
-        }
-        return plan;
-    }
-
-    private static Diagram of(Plan plan) {
-        return Diagram.of(Calculation.of(plan).still(), Optional.empty());
+    private static Diagram of(Sites site) {
+        return Diagram.of(site.calc().still(), Optional.empty());
     }
 
     @Test
-    void noCardLiesOnAnotherAndNoLineCrossesOne() {
-        long seed = 5L;
+    void treesOfAnyShapeHaveNoCardUponAnotherAndNoLineAcrossAnything() {
+        long seed = new Random(20).nextLong();
         Random random = new Random(seed);
-        for (int nodes : new int[] {1, 2, 3, 24, 60, 500}) {
-            Diagram diagram = of(tree(nodes, random));
-            String what = "seed " + seed + ", " + nodes + " nodes";
-            assertEquals(nodes, diagram.cards().size(), what);
-            assertEquals(nodes - 1, diagram.wires().size(), what);
-            List<Diagram.Card> cards = diagram.cards();
-            for (Diagram.Card a : cards) {
-                assertTrue(a.x() + a.width() <= diagram.width() && a.y() + a.height() <= diagram.height(), what);
-                for (Diagram.Card b : cards) {
-                    boolean apart = a.id().equals(b.id())
-                            || a.x() + a.width() < b.x()
-                            || b.x() + b.width() < a.x()
-                            || a.y() + a.height() < b.y()
-                            || b.y() + b.height() < a.y();
-                    assertTrue(apart, what + ": " + a + " and " + b);
-                }
-                for (Diagram.Wire wire : diagram.wires()) {
-                    double low = Math.min(wire.startY(), wire.endY());
-                    double high = Math.max(wire.startY(), wire.endY());
-                    boolean upright = wire.partX() > a.x()
-                            && wire.partX() < a.x() + a.width()
-                            && high > a.y()
-                            && low < a.y() + a.height();
-                    assertFalse(upright, what + ": " + wire.id() + " through " + a.id());
+        for (int round = 0; round < 60; round++) {
+            int nodes = round < 5 ? round + 1 : 1 + random.nextInt(500);
+            Diagram diagram = of(Sites.random(random, nodes));
+            String which = "seed " + seed + " round " + round + " nodes " + nodes;
+            assertEquals(nodes, diagram.cards().size(), which);
+            check(diagram, which);
+        }
+    }
+
+    @Test
+    void starsAndChainsStayWithinReason() {
+        check(of(Sites.star(1)), "one device");
+        Diagram star = of(Sites.star(48));
+        check(star, "48 devices");
+        assertTrue(star.height() < 1.2 * star.width(), star.height() + " high, " + star.width() + " wide");
+        Diagram wide = of(Sites.star(500));
+        check(wide, "500 devices");
+        assertTrue(wide.height() < 2.5 * wide.width(), wide.height() + " high, " + wide.width() + " wide");
+        Diagram chain = of(Sites.chain(30, 3));
+        check(chain, "30 switches");
+        double level = chain.cards().get(0).box().y();
+        chain.cards().stream()
+                .filter(card -> card.role() == Role.SWITCH)
+                .forEach(card -> assertEquals(level, card.box().y(), 1e-9, card.id()));
+    }
+
+    @Test
+    void anEmptyPlanIsAnEmptyLayout() {
+        Diagram none = of(new Sites());
+        assertTrue(none.cards().isEmpty() && none.wires().isEmpty());
+        assertEquals(0, none.height());
+    }
+
+    @Test
+    void devicesWithoutRunsStandTogetherAndFormASquareRatherThanARow() {
+        Sites site = new Sites();
+        for (int i = 0; i < 300; i++) {
+            site.device("cam " + i, "", "", "5 W");
+        }
+        Diagram diagram = of(site);
+        check(diagram, "300 devices that nothing feeds");
+        assertTrue(diagram.height() < 2 * diagram.width() && diagram.width() < 2 * diagram.height());
+        assertTrue(diagram.cards().stream().allMatch(card -> card.mark() == Mark.UNKNOWN));
+    }
+
+    @Test
+    void theOrderOfRowsDoesNotMatter() {
+        Sites one =
+                new Sites().source("feed").device("cam 2", "feed", "9 m", "5 W").device("cam 10", "feed", "9 m", "4 W");
+        Sites other = new Sites()
+                .device("cam 10", "feed", "9 m", "4 W")
+                .device("cam 2", "feed", "9 m", "5 W")
+                .source("feed");
+        assertEquals(of(one), of(other));
+        assertEquals(
+                List.of("feed", "cam 2", "cam 10"),
+                of(one).cards().stream().map(Card::id).toList());
+    }
+
+    @Test
+    void rowsOutOfUseAreLeftOutAndRunsToNowhereAreNamed() {
+        Sites site = new Sites()
+                .source("feed")
+                .device("cam", "feed", "9 m", "5 W")
+                .run("loose", "feed", "nothing there", "5 m")
+                .run("second", "feed", "cam", "5 m");
+        Diagram diagram = of(site);
+        assertEquals(
+                List.of("loose", "run cam", "second"),
+                diagram.undrawn().stream().sorted().toList());
+        var plan = site.plan();
+        var devices = plan.rows(Table.DEVICES);
+        var without = plan.with(Table.DEVICES, devices.with(0, devices.at(0).with("in_use", farwatt.plan.Cell.NO)));
+        Diagram left = Diagram.of(Calculation.of(without).still(), Optional.empty());
+        assertEquals(List.of("feed"), left.cards().stream().map(Card::id).toList());
+    }
+
+    @Test
+    void marksFollowTheReviewAndPowerWithoutOne() {
+        Calculation good =
+                new Sites().source("feed").device("cam", "feed", "9 m", "5 W").calc();
+        assertEquals(
+                Mark.ON,
+                Diagram.of(good.still(), Optional.empty()).cards().get(1).mark());
+        Calculation broken = new Sites()
+                .source("feed")
+                .device("lamp", "feed", "400 m", "100 W")
+                .calc();
+        Diagram diagram = Diagram.of(broken.still(), Optional.of(Reviewer.review(broken)));
+        assertEquals(Mark.FAILS, diagram.cards().get(1).mark());
+        assertTrue(
+                diagram.cards().get(1).said().contains("no operating point"),
+                diagram.cards().get(1).said());
+        assertEquals(Pattern.UNKNOWN, diagram.wires().get(0).pattern());
+    }
+
+    @Test
+    void aNodeThatIsShortNeverHolds() {
+        Sites site = new Sites().source("feed").edge("gate", "feed", "90 m");
+        for (int i = 1; i <= 6; i++) {
+            site.device("cam " + i, "gate", "9 m", "12 W");
+        }
+        Calculation calc = site.calc();
+        Diagram diagram = Diagram.of(calc.still(), Optional.of(Reviewer.review(calc)));
+        Card gate = diagram.cards().get(1);
+        assertTrue(gate.said().contains("short"), gate.said());
+        assertEquals(Mark.FAILS, gate.mark());
+        assertEquals(0, gate.bar().orElseThrow().filled());
+        assertEquals(
+                Mark.FAILS,
+                Diagram.of(calc.still(), Optional.empty()).cards().get(1).mark());
+        assertTrue(diagram.cards().stream().anyMatch(card -> card.mark() == Mark.DARK));
+    }
+
+    @Test
+    void whatIsUnderAPointIsFound() {
+        Diagram diagram = of(Sites.star(3));
+        Card gate = diagram.cards().get(1);
+        assertEquals(
+                "gate",
+                diagram.cardAt(gate.box().x() + 3, gate.box().y() + 3)
+                        .orElseThrow()
+                        .id());
+        assertEquals(Table.SWITCHES, gate.table());
+        Wire wire = diagram.wires().get(2);
+        Point end = wire.points().get(wire.points().size() - 1);
+        assertEquals(wire, diagram.wireAt(end.x() - 5, end.y() + 4, 6).orElseThrow());
+        assertTrue(diagram.wireAt(end.x() - 5, end.y() + 20, 6).isEmpty());
+        assertTrue(diagram.cardAt(-5, -5).isEmpty());
+    }
+
+    @Test
+    void lineWidthFollowsAmpsAndThePatternVoltsLost() {
+        assertTrue(Wire.width(0.1) < Wire.width(0.5) && Wire.width(0.5) < Wire.width(1.5));
+        assertEquals(Wire.width(0), Wire.width(Double.NaN));
+        assertEquals(
+                List.of(Pattern.SOLID, Pattern.LONG_DASH, Pattern.DASH, Pattern.DOT, Pattern.UNKNOWN),
+                Stream.of(0.01, 0.03, 0.07, 0.2, Double.NaN).map(Pattern::of).toList());
+    }
+
+    @Test
+    void textsKeepToTheirRoomWhateverTheIdsAre() {
+        String longest = "x".repeat(76) + " 12";
+        String hostile = "<b>&\"'\u0000\u202E]]>\uD800\uFFFF\n";
+        Sites site = new Sites().source(longest).device(hostile, longest, "9 m", "5 W");
+        Diagram diagram = of(site);
+        check(diagram, "long ids");
+        Card first = diagram.cards().get(0);
+        assertTrue(
+                first.words().get(0).text().endsWith(" 12"),
+                first.words().get(0).text());
+        assertTrue(first.said().contains(longest));
+        for (Card card : diagram.cards()) {
+            for (Words words : card.words()) {
+                assertTrue(Fit.width(words.text(), words.size(), words.weight()) <= words.room() + 1e-6, words.text());
+                assertFalse(words.text().chars().anyMatch(c -> c < ' ' || c == 0x202E || c == 0xFFFF), words.text());
+            }
+        }
+    }
+
+    /** What must hold of every layout. */
+    private static void check(Diagram diagram, String which) {
+        Box all = new Box(-1e-6, -1e-6, diagram.width() + 2e-6, diagram.height() + 2e-6);
+        List<Card> cards = diagram.cards();
+        for (int i = 0; i < cards.size(); i++) {
+            Box box = cards.get(i).box();
+            assertTrue(all.contains(box.x(), box.y()) && all.contains(box.right(), box.bottom()), which);
+            for (int k = 0; k < i; k++) {
+                assertFalse(
+                        box.overlaps(cards.get(k).box()),
+                        which + ": " + cards.get(i).id() + " on " + cards.get(k).id());
+            }
+        }
+        Set<String> fed = new HashSet<>();
+        for (Wire wire : diagram.wires()) {
+            assertTrue(fed.add(wire.to()), which + ": " + wire.to() + " is fed twice");
+            strokes(wire.points(), wire.width()).forEach(part -> free(part, cards, which + ": " + wire.run()));
+            wire.words().forEach(words -> free(around(words), cards, which + ": " + words.text()));
+        }
+        for (Rail rail : diagram.rails()) {
+            strokes(rail.bar(), Rail.WIDTH).forEach(part -> free(part, cards, which + ": rail of " + rail.id()));
+        }
+        crossings(diagram, which);
+    }
+
+    private static Box around(Words words) {
+        double wide = Fit.width(words.text(), words.size(), words.weight());
+        return new Box(words.x(), words.y() - words.size() * 0.75, wide, words.size() * 0.9);
+    }
+
+    private static void free(Box part, List<Card> cards, String which) {
+        for (Card card : cards) {
+            assertFalse(part.overlaps(card.box()), which + " over " + card.id());
+        }
+    }
+
+    /** Lines of different runs share no place; a run touches no rail but its own. */
+    private static void crossings(Diagram diagram, String which) {
+        List<Box> parts = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        for (Wire wire : diagram.wires()) {
+            for (Box part : strokes(wire.points(), wire.width())) {
+                parts.add(part);
+                names.add(wire.run());
+            }
+            for (Words words : wire.words()) {
+                parts.add(around(words));
+                names.add(wire.run());
+            }
+        }
+        for (Rail rail : diagram.rails()) {
+            strokes(rail.bar(), Rail.WIDTH).forEach(part -> {
+                parts.add(part);
+                names.add("rail of " + rail.id());
+            });
+        }
+        for (int i = 0; i < parts.size(); i++) {
+            for (int k = 0; k < i; k++) {
+                if (!names.get(i).equals(names.get(k))) {
+                    assertFalse(
+                            parts.get(i).overlaps(parts.get(k)), which + ": " + names.get(i) + " over " + names.get(k));
                 }
             }
         }
     }
 
-    @Test
-    void aRingAndAPlanWithNothingInItAreDrawnToo() {
-        assertEquals(0, of(Plan.EMPTY).cards().size());
-        Plan ring = Plan.EMPTY
-                .and(Table.SWITCHES, Row.of("a"))
-                .and(Table.SWITCHES, Row.of("b"))
-                .and(Table.RUNS, Row.of("one").with("from", "a").with("to", "b"))
-                .and(Table.RUNS, Row.of("two").with("from", "b").with("to", "a"));
-        assertEquals(2, of(ring).cards().size());
-    }
-
-    @Test
-    void filesAreWellFormedAndNotBlank() throws Exception {
-        Picture picture = Picture.of(of(tree(24, new Random(6))), "Landing <1> & \u0001 more");
-        byte[] svg = picture.svg(Palette.LIGHT);
-        String text = new String(svg, StandardCharsets.UTF_8);
-        var builder = DocumentBuilderFactory.newDefaultInstance();
-        builder.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
-        builder.newDocumentBuilder().parse(new ByteArrayInputStream(svg));
-        assertTrue(text.contains("feed"), text);
-        var image = ImageIO.read(new ByteArrayInputStream(picture.png(Palette.DARK)));
-        int paper = 0xff000000 | Palette.DARK.rgb(Pen.Ink.PAPER);
-        int inked = 0;
-        for (int x = 0; x < image.getWidth(); x++) {
-            inked += image.getRGB(x, image.getHeight() / 2) == paper ? 0 : 1;
+    private static List<Box> strokes(List<Point> points, double width) {
+        List<Box> boxes = new ArrayList<>();
+        for (int i = 1; i < points.size(); i++) {
+            Point a = points.get(i - 1);
+            Point b = points.get(i);
+            boolean level = a.y() == b.y();
+            double across = width / 2;
+            double x = Math.min(a.x(), b.x()) - (level ? 0 : across);
+            double y = Math.min(a.y(), b.y()) - (level ? across : 0);
+            boxes.add(new Box(
+                    x,
+                    y,
+                    Math.abs(a.x() - b.x()) + (level ? 0 : width),
+                    Math.abs(a.y() - b.y()) + (level ? width : 0)));
         }
-        assertTrue(inked > 20, "blank");
-    }
-
-    @Test
-    void anotherEndingIsRefusedInOneSentence() {
-        Picture picture = Picture.of(of(Plan.EMPTY.and(Table.SOURCES, Row.of("feed"))), "one");
-        Refusal refusal = assertThrows(Refusal.class, () -> picture.write(Path.of("one.jpeg"), Palette.LIGHT));
-        assertEquals("picture.ending", refusal.notice().code());
-    }
-
-    @Test
-    void everyInkCanBeReadOnPaperAndCards() {
-        for (Palette palette : Palette.values()) {
-            for (Pen.Ink ink : List.of(Pen.Ink.INK, Pen.Ink.QUIET, Pen.Ink.FAIL, Pen.Ink.WARN, Pen.Ink.GOOD)) {
-                for (Pen.Ink under : List.of(Pen.Ink.PAPER, Pen.Ink.CARD)) {
-                    double contrast = contrast(palette.rgb(ink), palette.rgb(under));
-                    assertTrue(contrast >= 4.5, palette + " " + ink + " on " + under + ": " + contrast);
-                }
-            }
-        }
-    }
-
-    /** Ratio of relative luminances as WCAG 2 has it. */
-    private static double contrast(int a, int b) {
-        double one = light(a) + 0.05;
-        double other = light(b) + 0.05;
-        return Math.max(one, other) / Math.min(one, other);
-    }
-
-    private static double light(int rgb) {
-        return 0.2126 * linear(rgb >> 16 & 0xff) + 0.7152 * linear(rgb >> 8 & 0xff) + 0.0722 * linear(rgb & 0xff);
-    }
-
-    private static double linear(int part) {
-        double share = part / 255.0;
-        return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
+        return boxes;
     }
 }

@@ -1,7 +1,9 @@
 package farwatt.window.diagram;
 
 import farwatt.engine.Still;
+import farwatt.picture.Card;
 import farwatt.picture.Diagram;
+import farwatt.picture.Wire;
 import farwatt.plan.Rows;
 import farwatt.review.Finding;
 import farwatt.review.Review;
@@ -16,7 +18,7 @@ public final class DiagramModel {
     private static final double STEP = 1.2;
 
     private final Desk desk;
-    private Diagram diagram = new Diagram(0, 0, List.of(), List.of());
+    private Diagram diagram = new Diagram(0, 0, List.of(), List.of(), List.of(), List.of());
     private Optional<Still> drawn = Optional.empty();
     private Optional<Review> judged = Optional.empty();
     private double scale = 1;
@@ -62,6 +64,11 @@ public final class DiagramModel {
         return chosen;
     }
 
+    /** True for the id of the row that is chosen. */
+    public boolean isChosen(String id) {
+        return !chosen.isEmpty() && Rows.fold(id).equals(Rows.fold(chosen));
+    }
+
     /** Chooses a row; answers whether it was another one before. */
     public boolean choose(String id) {
         boolean other = !Rows.fold(id).equals(Rows.fold(chosen));
@@ -78,7 +85,7 @@ public final class DiagramModel {
     public void fit(double width, double height) {
         fitted = true;
         double wanted = Math.min(width / Math.max(1, diagram.width()), height / Math.max(1, diagram.height()));
-        scale = Math.max(0.45, Math.min(1, wanted));
+        scale = Math.max(0.6, Math.min(1, wanted));
         left = Math.max(0, (width / scale - diagram.width()) / 2);
         top = Math.max(0, (height / scale - diagram.height()) / 2);
     }
@@ -103,30 +110,33 @@ public final class DiagramModel {
     /** Brings the chosen card into what is seen. */
     public void reveal(double width, double height) {
         card(chosen).ifPresent(card -> {
-            double x = (card.x() + left) * scale;
-            double y = (card.y() + top) * scale;
-            boolean seen = x >= 0 && y >= 0 && x + card.width() * scale <= width && y + card.height() * scale <= height;
+            double x = (card.box().x() + left) * scale;
+            double y = (card.box().y() + top) * scale;
+            boolean seen = x >= 0
+                    && y >= 0
+                    && x + card.box().width() * scale <= width
+                    && y + card.box().height() * scale <= height;
             if (!seen) {
-                left = (width / scale - card.width()) / 2 - card.x();
-                top = (height / scale - card.height()) / 2 - card.y();
+                left = (width / scale - card.box().width()) / 2 - card.box().x();
+                top = (height / scale - card.box().height()) / 2 - card.box().y();
             }
         });
     }
 
     /** The card of a row. */
-    public Optional<Diagram.Card> card(String id) {
+    public Optional<Card> card(String id) {
         return diagram.cards().stream()
                 .filter(card -> Rows.fold(card.id()).equals(Rows.fold(id)))
                 .findFirst();
     }
 
     /** The card at a point of the window. */
-    public Optional<Diagram.Card> cardAt(double x, double y) {
+    public Optional<Card> cardAt(double x, double y) {
         return diagram.cardAt(x / scale - left, y / scale - top);
     }
 
     /** The run at a point of the window. */
-    public Optional<Diagram.Wire> wireAt(double x, double y) {
+    public Optional<Wire> wireAt(double x, double y) {
         return diagram.wireAt(x / scale - left, y / scale - top, 6 / scale);
     }
 
@@ -142,20 +152,26 @@ public final class DiagramModel {
     }
 
     /** The card beside the chosen one in a direction: −1 or 1 across columns, −1 or 1 down. */
-    public Optional<Diagram.Card> beside(int across, int down) {
-        Optional<Diagram.Card> now = card(chosen);
+    public Optional<Card> beside(int across, int down) {
+        Optional<Card> now = card(chosen);
         if (now.isEmpty()) {
             return diagram.cards().stream().findFirst();
         }
-        Diagram.Card from = now.get();
+        Card from = now.get();
         return diagram.cards().stream()
                 .filter(card -> across != 0
-                        ? Math.signum(card.x() - from.x()) == across
-                        : card.x() == from.x() && Math.signum(card.y() - from.y()) == down)
+                        ? Math.signum(card.box().x() - from.box().x()) == across
+                        : card.box().x() == from.box().x()
+                                && Math.signum(card.box().y() - from.box().y()) == down)
                 .min((a, b) -> Double.compare(distance(a, from), distance(b, from)));
     }
 
-    private static double distance(Diagram.Card card, Diagram.Card from) {
-        return Math.hypot(card.x() - from.x(), card.y() + card.height() / 2 - from.y() - from.height() / 2);
+    private static double distance(Card card, Card from) {
+        return Math.hypot(
+                card.box().x() - from.box().x(),
+                card.box().y()
+                        + card.box().height() / 2
+                        - from.box().y()
+                        - from.box().height() / 2);
     }
 }

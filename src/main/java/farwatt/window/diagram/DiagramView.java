@@ -1,16 +1,17 @@
 package farwatt.window.diagram;
 
+import farwatt.picture.Box;
+import farwatt.picture.Card;
 import farwatt.picture.Diagram;
-import farwatt.picture.DiagramDrawing;
+import farwatt.picture.DiagramPainter;
 import farwatt.picture.Palette;
-import farwatt.picture.Pen;
 import farwatt.plan.Table;
 import farwatt.window.desk.Desk;
+import farwatt.window.raster.Raster;
+import java.awt.Graphics2D;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -19,7 +20,6 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 
@@ -27,8 +27,7 @@ import javafx.scene.layout.Region;
 public final class DiagramView extends BorderPane {
     private final DiagramModel model;
     private final Pointer pointer;
-    private final Canvas canvas = new Canvas();
-    private final Pane room = new Pane(canvas);
+    private final Raster canvas = new Raster(this::paint);
     private final Tooltip hint = new Tooltip();
     private Palette palette = Palette.LIGHT;
     private double pressedX;
@@ -58,11 +57,8 @@ public final class DiagramView extends BorderPane {
                 button("Save…", "Save as a picture", saving));
         head.setAlignment(Pos.CENTER_LEFT);
         setTop(head);
-        setCenter(room);
+        setCenter(canvas);
         setMinWidth(0);
-        room.setMinSize(0, 0);
-        canvas.widthProperty().bind(room.widthProperty());
-        canvas.heightProperty().bind(room.heightProperty());
         canvas.widthProperty().addListener(o -> sized());
         canvas.heightProperty().addListener(o -> sized());
         canvas.setFocusTraversable(true);
@@ -73,7 +69,6 @@ public final class DiagramView extends BorderPane {
         canvas.setOnMouseDragged(this::dragged);
         canvas.setOnMouseMoved(this::moved);
         canvas.setOnKeyPressed(this::key);
-        canvas.focusedProperty().addListener(o -> draw());
         Tooltip.install(canvas, hint);
         desk.watch(this::refresh);
         refresh();
@@ -98,8 +93,8 @@ public final class DiagramView extends BorderPane {
     /** Marks a row as the chosen one and brings it into view. */
     public void choose(String id) {
         if (model.choose(id)) {
-            model.reveal(canvas.getWidth(), canvas.getHeight());
-            model.card(id).ifPresent(card -> canvas.setAccessibleText(card.title() + ", " + card.figures()));
+            model.reveal(canvas.wide(), canvas.high());
+            model.card(id).ifPresent(card -> canvas.setAccessibleText(card.said()));
             draw();
         }
     }
@@ -117,18 +112,18 @@ public final class DiagramView extends BorderPane {
 
     private void sized() {
         if (model.isFitted()) {
-            model.fit(canvas.getWidth(), canvas.getHeight());
+            model.fit(canvas.wide(), canvas.high());
         }
         draw();
     }
 
     private void fit() {
-        model.fit(canvas.getWidth(), canvas.getHeight());
+        model.fit(canvas.wide(), canvas.high());
         draw();
     }
 
     private void zoom(double steps) {
-        model.zoom(steps, canvas.getWidth() / 2, canvas.getHeight() / 2);
+        model.zoom(steps, canvas.wide() / 2, canvas.high() / 2);
         draw();
     }
 
@@ -146,19 +141,19 @@ public final class DiagramView extends BorderPane {
         canvas.requestFocus();
         pressedX = e.getX();
         pressedY = e.getY();
-        Optional<Diagram.Card> card = model.cardAt(e.getX(), e.getY());
+        Optional<Card> card = model.cardAt(e.getX(), e.getY());
         if (card.isPresent()) {
             go(card.get());
         } else {
             model.wireAt(e.getX(), e.getY()).ifPresent(wire -> {
-                model.choose(wire.id());
-                pointer.to(Table.RUNS, wire.id());
+                model.choose(wire.run());
+                pointer.to(Table.RUNS, wire.run());
                 draw();
             });
         }
     }
 
-    private void go(Diagram.Card card) {
+    private void go(Card card) {
         model.choose(card.id());
         pointer.to(card.table(), card.id());
         draw();
@@ -173,9 +168,8 @@ public final class DiagramView extends BorderPane {
 
     private void moved(MouseEvent e) {
         String text = model.cardAt(e.getX(), e.getY())
-                .map(card -> model.reason(card.id(), card.id() + ": " + card.figures()))
-                .or(() -> model.wireAt(e.getX(), e.getY())
-                        .map(wire -> model.reason(wire.id(), wire.id() + ": " + wire.label())))
+                .map(card -> model.reason(card.id(), card.said()))
+                .or(() -> model.wireAt(e.getX(), e.getY()).map(wire -> model.reason(wire.run(), wire.said())))
                 .orElse("");
         hint.setText(text.isEmpty() ? "Drag to move, wheel to zoom" : text);
     }
@@ -205,48 +199,14 @@ public final class DiagramView extends BorderPane {
     }
 
     private void draw() {
-        GraphicsContext graphics = canvas.getGraphicsContext2D();
-        double width = canvas.getWidth();
-        double height = canvas.getHeight();
-        graphics.save();
-        CanvasPen pen = new CanvasPen(graphics, palette);
-        pen.area(new double[] {0, width, width, 0}, new double[] {0, 0, height, height}, Pen.Ink.PAPER);
-        graphics.scale(model.scale(), model.scale());
-        graphics.translate(model.left(), model.top());
-        double top = -model.top();
-        double bottom = height / model.scale() - model.top();
-        for (Diagram.Wire wire : model.diagram().wires()) {
-            double low = Math.max(wire.startY(), wire.endY());
-            double high = Math.min(wire.startY(), wire.endY());
-            if (low >= top && high <= bottom) {
-                DiagramDrawing.wire(wire, pen);
-            }
-        }
-        for (Diagram.Card card : model.diagram().cards()) {
-            if (card.y() + card.height() >= top && card.y() <= bottom) {
-                DiagramDrawing.card(card, pen);
-            }
-        }
-        model.card(model.chosen()).ifPresent(card -> chosen(card, pen));
-        graphics.restore();
-        if (canvas.isFocused()) {
-            pen.line(
-                    new double[] {1, width - 1, width - 1, 1, 1},
-                    new double[] {1, 1, height - 1, height - 1, 1},
-                    2,
-                    new double[0],
-                    Pen.Ink.MARK);
-        }
+        canvas.repaint();
     }
 
-    private static void chosen(Diagram.Card card, Pen pen) {
-        double l = card.x() - 4;
-        double t = card.y() - 4;
-        double r = card.x() + card.width() + 4;
-        double b = card.y() + card.height() + 4;
-        double[] xs = {l, r, r, l, l};
-        double[] ys = {t, t, b, b, t};
-        pen.line(xs, ys, 2, new double[] {4, 3}, Pen.Ink.MARK);
+    private void paint(Graphics2D surface) {
+        surface.scale(model.scale(), model.scale());
+        surface.translate(model.left(), model.top());
+        Box seen = new Box(-model.left(), -model.top(), canvas.wide() / model.scale(), canvas.high() / model.scale());
+        DiagramPainter.paint(surface, palette, model.diagram(), seen, model::isChosen);
     }
 
     /** The diagram as it is now, for a file. */

@@ -1,9 +1,12 @@
 package farwatt.window.frame;
 
 import farwatt.engine.Calculation;
+import farwatt.engine.Still;
 import farwatt.picture.Diagram;
+import farwatt.picture.DiagramPicture;
+import farwatt.picture.Heading;
 import farwatt.picture.Palette;
-import farwatt.picture.Picture;
+import farwatt.picture.PictureFile;
 import farwatt.plan.Plan;
 import farwatt.report.Build;
 import farwatt.report.Level;
@@ -44,17 +47,27 @@ final class HandOver {
     }
 
     void picture() {
-        asking.save("Diagram", files.suggested(".png"), List.of(".png", ".svg")).ifPresent(target -> {
-            Diagram diagram = frame.diagram().diagram();
-            String name = frame.desk().shown().name();
-            work.start(
-                    "Picture",
-                    (progress, cancel) -> {
-                        Picture.of(diagram, name.isEmpty() ? "Plan" : name).write(target, Palette.LIGHT);
-                        return target;
-                    },
-                    this::written);
-        });
+        frame.desk()
+                .still()
+                .ifPresent(still -> asking.save("Diagram", files.suggested(".png"), List.of(".png", ".svg"))
+                        .ifPresent(target -> picture(still, target)));
+    }
+
+    private void picture(Still still, Path target) {
+        Diagram diagram = frame.diagram().diagram();
+        Optional<String> scenario = Optional.of(frame.desk().scenario()).filter(id -> !id.isEmpty());
+        Heading heading = Heading.of(still, frame.desk().review(), scenario, Optional.of(today()));
+        work.start(
+                "Picture",
+                (progress, cancel) -> {
+                    PictureFile.write(new DiagramPicture(diagram, heading, Palette.LIGHT), target);
+                    return target;
+                },
+                this::written);
+    }
+
+    private static LocalDate today() {
+        return LocalDate.now(ZoneId.systemDefault());
     }
 
     private void written(Work.End<Path> end) {
@@ -80,7 +93,7 @@ final class HandOver {
                             Optional.of(scenario).filter(id -> !id.isEmpty()),
                             Build.version(),
                             Optional.of(fingerprint).filter(hex -> !hex.isEmpty()),
-                            LocalDate.now(ZoneId.systemDefault()),
+                            today(),
                             Paper.of(Locale.getDefault().getCountry()),
                             List.of());
                     return Workbook.write(target, handover, progress, cancel);

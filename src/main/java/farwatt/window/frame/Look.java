@@ -11,7 +11,7 @@ final class Look {
     enum Theme {
         LIGHT("fw-light", "Light", Palette.LIGHT),
         DARK("fw-dark", "Dark", Palette.DARK),
-        HIGH("fw-high", "High contrast", Palette.HIGH);
+        HIGH("fw-high", "High contrast", Palette.CONTRAST);
 
         final String style;
         final String word;

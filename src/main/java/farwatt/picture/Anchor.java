@@ -1,0 +1,8 @@
+package farwatt.picture;
+
+/** Which part of a text stands at its point. */
+public enum Anchor {
+    START,
+    MIDDLE,
+    END
+}

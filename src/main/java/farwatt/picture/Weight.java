@@ -1,0 +1,7 @@
+package farwatt.picture;
+
+/** How heavy a text is set. */
+public enum Weight {
+    PLAIN,
+    BOLD
+}
