@@ -85,7 +85,7 @@ public final class DiagramModel {
     public void fit(double width, double height) {
         fitted = true;
         double wanted = Math.min(width / Math.max(1, diagram.width()), height / Math.max(1, diagram.height()));
-        scale = Math.max(0.6, Math.min(1, wanted));
+        scale = Math.max(0.75, Math.min(1, wanted));
         left = Math.max(0, (width / scale - diagram.width()) / 2);
         top = Math.max(0, (height / scale - diagram.height()) / 2);
     }
