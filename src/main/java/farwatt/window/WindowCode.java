@@ -26,7 +26,10 @@ public enum WindowCode implements Code {
     NOT_UNDERSTOOD,
     TRIED,
     TAKEN_IN,
-    HELD_BACK;
+    HELD_BACK,
+    COPIED,
+    NOT_PRINTED,
+    TAKEN_BACK;
 
     @Override
     public String room() {

@@ -1,6 +1,7 @@
 package farwatt.window.bench;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -71,6 +72,11 @@ public final class BenchView extends BorderPane {
         } else {
             show(things.keySet().iterator().next());
         }
+    }
+
+    /** What can lie on it, by its words. */
+    public List<String> places() {
+        return List.copyOf(things.keySet());
     }
 
     public boolean isOpen() {

@@ -1,7 +1,6 @@
 package farwatt.window.desk;
 
 import farwatt.document.Document;
-import farwatt.engine.Calculation;
 import farwatt.engine.Corner;
 import farwatt.engine.Explanation;
 import farwatt.engine.ScenarioPlans;
@@ -22,6 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -249,9 +249,14 @@ public final class Desk {
         engine.explain(expression, answer);
     }
 
-    /** Runs a task on a calculation of its own of the plan shown, on the worker. */
-    public void with(Consumer<Calculation> task) {
-        engine.with(shown, task);
+    /**
+     * Has something worked out on the worker, apart from the values shown.
+     *
+     * @param question must not take long; sees plans only
+     * @param answer on the window's thread
+     */
+    public <T> void ask(Supplier<T> question, Consumer<T> answer) {
+        engine.ask(question, answer);
     }
 
     private void edited(Change done) {

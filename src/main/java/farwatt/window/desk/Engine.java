@@ -3,7 +3,6 @@ package farwatt.window.desk;
 import farwatt.engine.Calculation;
 import farwatt.engine.Explanation;
 import farwatt.engine.Still;
-import farwatt.plan.Plan;
 import farwatt.report.Cancel;
 import farwatt.report.Level;
 import farwatt.report.Messages;
@@ -20,6 +19,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -137,9 +137,12 @@ final class Engine {
         }));
     }
 
-    /** Hands the calculation to a task on the worker, such as the writing of a workbook; it must leave it as it is. */
-    void with(Plan plan, Consumer<Calculation> task) {
-        later(() -> guarded(() -> task.accept(Calculation.of(plan))));
+    /** Works something out between the plans that are wanted. */
+    <T> void ask(Supplier<T> question, Consumer<T> answer) {
+        later(() -> guarded(() -> {
+            T found = question.get();
+            home.execute(() -> answer.accept(found));
+        }));
     }
 
     private void later(Runnable task) {

@@ -5,6 +5,8 @@ import farwatt.plan.Plan;
 import farwatt.plan.Table;
 import farwatt.quantity.Decimal;
 import farwatt.report.Notice;
+import farwatt.window.back.BackModel;
+import farwatt.window.back.BackView;
 import farwatt.window.bench.BenchView;
 import farwatt.window.compare.CompareView;
 import farwatt.window.desk.Desk;
@@ -16,6 +18,8 @@ import farwatt.window.grid.GridView;
 import farwatt.window.list.ListView;
 import farwatt.window.open.OpenFile;
 import farwatt.window.remember.Remembered;
+import farwatt.window.takeoff.TakeOffModel;
+import farwatt.window.takeoff.TakeOffView;
 import farwatt.window.top.TopLine;
 import farwatt.window.why.WhyView;
 import farwatt.window.work.Work;
@@ -48,6 +52,7 @@ public final class Frame extends BorderPane {
     private final ScenarioDoings scenarios;
     private final BenchView bench = new BenchView(this::benchFolded);
     private final ListView list;
+    private final BackView back;
     private final DiagramView diagram;
     private final SplitPane sides = new SplitPane();
     private final SplitPane stack = new SplitPane();
@@ -88,6 +93,9 @@ public final class Frame extends BorderPane {
         list = new ListView(desk, work, talk::say, () -> grid.toCells());
         bench.add("Side by side", new CompareView(desk, work, talk::say));
         bench.add("List", list);
+        back = new BackView(new BackModel(desk, file, work), desk, talk::say);
+        bench.add("Take-off", new TakeOffView(new TakeOffModel(desk, sheet::units), desk, talk::say));
+        bench.add("Workbook back", back);
         DiagramModel drawn = new DiagramModel(desk, threads.drawing(), threads.home());
         diagram = new DiagramView(drawn, desk, (table, id) -> grid.point(table, id, ""), menus::picture);
         sides.getItems().addAll(diagram, grid, why);
@@ -124,6 +132,10 @@ public final class Frame extends BorderPane {
 
     BenchView bench() {
         return bench;
+    }
+
+    BackView back() {
+        return back;
     }
 
     ListView list() {
@@ -189,6 +201,20 @@ public final class Frame extends BorderPane {
     public void showTable(Table table, String id, String name) {
         grid.point(table, id, name);
         grid.toCells();
+    }
+
+    /** What can lie on the bench. */
+    public List<String> places() {
+        return bench.places();
+    }
+
+    /** Puts a thing on the bench, or with "" folds it away. */
+    public void put(String place) {
+        if (place.isEmpty()) {
+            bench.fold();
+        } else {
+            bench.show(place);
+        }
     }
 
     /** Looks at a corner. */

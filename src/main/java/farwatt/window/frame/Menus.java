@@ -54,9 +54,18 @@ final class Menus {
                             frame.list().paste(copied());
                         }),
                         item("Side by side…", () -> frame.bench().show("Side by side")),
+                        item("Take-off…", () -> frame.bench().show("Take-off")),
                         item("Diagram as a picture…", this::picture),
-                        item("Hand-over workbook…", handOver::workbook));
+                        item("Hand-over workbook…", handOver::workbook),
+                        item("Take a workbook back…", this::workbookBack));
         return button;
+    }
+
+    private void workbookBack() {
+        asking.open("Take a workbook back", List.of(".xlsx")).ifPresent(path -> {
+            frame.bench().show("Workbook back");
+            frame.back().open(path);
+        });
     }
 
     /** Saves the diagram. */
