@@ -77,7 +77,7 @@ public final class Calculation {
         }
         kept.put(corner, answers);
         model.answers().forEach(Vertex::all);
-        columns.forEach(col -> col.changed.clear());
+        clear(columns);
     }
 
     /**
@@ -90,7 +90,7 @@ public final class Calculation {
         for (int round = 0; ; round++) {
             Model model = new Model(plan, layout, used);
             model.given().forEach(Vertex::all);
-            model.given().forEach(vertex -> vertex.outs().forEach(col -> col.changed.clear()));
+            clear(model.givenColumns());
             boolean[] now = model.inUse();
             if (Arrays.equals(used, now) || round == SETTLE) {
                 if (round == SETTLE) {
@@ -181,10 +181,16 @@ public final class Calculation {
         for (Corner corner : kept.keySet()) {
             load(corner, columns);
             pass(model.answers());
-            columns.forEach(c -> c.changed.clear());
+            clear(columns);
         }
         load(looked, columns);
-        model.given().forEach(v -> v.outs().forEach(c -> c.changed.clear()));
+        clear(model.givenColumns());
+    }
+
+    private static void clear(List<Col> columns) {
+        for (int i = 0; i < columns.size(); i++) {
+            columns.get(i).changed.clear();
+        }
     }
 
     private void load(Corner corner, List<Col> columns) {

@@ -46,6 +46,8 @@ final class Model {
     private final List<Vertex> vertices = new ArrayList<>();
     private List<Vertex> given = List.of();
     private List<Vertex> answers = List.of();
+    private List<Col> givenColumns = List.of();
+    private List<Col> answerColumns = List.of();
 
     /** @param used by row: what is taken to be in use; found out by {@link #inUse()} afterwards */
     Model(Plan plan, Layout layout, boolean[] used) {
@@ -126,6 +128,12 @@ final class Model {
                 answered.addAll(vertex.outs());
             }
         }
+        givenColumns = outs(given);
+        answerColumns = outs(answers);
+    }
+
+    private static List<Col> outs(List<Vertex> vertices) {
+        return vertices.stream().flatMap(vertex -> vertex.outs().stream()).toList();
     }
 
     Plan plan() {
@@ -145,9 +153,14 @@ final class Model {
         return answers;
     }
 
+    /** Columns that are the same in every corner. */
+    List<Col> givenColumns() {
+        return givenColumns;
+    }
+
     /** Columns that depend on the corner looked at. */
     List<Col> answerColumns() {
-        return answers.stream().flatMap(vertex -> vertex.outs().stream()).toList();
+        return answerColumns;
     }
 
     /** By row: whether it is in use by what its cell says; a cell without a value counts as yes. */

@@ -3,6 +3,7 @@ package farwatt.engine;
 import static farwatt.plan.Table.SOURCES;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Around a source: watts from the mains, heat in its room, runtime on a battery. */
@@ -22,6 +23,10 @@ final class SourceSide {
     private final Practice practice;
     private final Air air;
     private final AnswerCorner corner;
+    /** Places of constants, which halving asks for many times. */
+    private final int[] leadRates;
+
+    private final int[] coldShares;
 
     SourceSide(Columns columns, Faults faults, Practice practice, Air air, AnswerCorner corner) {
         this.columns = columns;
@@ -29,6 +34,8 @@ final class SourceSide {
         this.practice = practice;
         this.air = air;
         this.corner = corner;
+        leadRates = Arrays.stream(LEAD_RATES).mapToInt(practice::place).toArray();
+        coldShares = Arrays.stream(COLD_SHARES).mapToInt(practice::place).toArray();
     }
 
     List<Vertex> vertices(Relations relations) {
@@ -92,9 +99,9 @@ final class SourceSide {
         if (lithium || !(most > 0)) {
             return most * HOUR;
         }
-        for (String each : LEAD_RATES) {
-            if (Double.isNaN(practice.value(each))) {
-                return practice.value(each);
+        for (int each : leadRates) {
+            if (Double.isNaN(practice.at(each))) {
+                return practice.at(each);
             }
         }
         double low = 0;
@@ -116,28 +123,28 @@ final class SourceSide {
     /** Share of its energy that lead-acid gives over so many hours: straight between the points in log time. */
     private double rate(double hours) {
         if (hours <= LEAD_HOURS[0]) {
-            return practice.value(LEAD_RATES[0]);
+            return practice.at(leadRates[0]);
         }
         for (int i = 1; i < LEAD_HOURS.length; i++) {
             if (hours <= LEAD_HOURS[i]) {
                 double share = Math.log(hours / LEAD_HOURS[i - 1]) / Math.log(LEAD_HOURS[i] / LEAD_HOURS[i - 1]);
-                double from = practice.value(LEAD_RATES[i - 1]);
-                return from + share * (practice.value(LEAD_RATES[i]) - from);
+                double from = practice.at(leadRates[i - 1]);
+                return from + share * (practice.at(leadRates[i]) - from);
             }
         }
-        return practice.value(LEAD_RATES[LEAD_RATES.length - 1]);
+        return practice.at(leadRates[leadRates.length - 1]);
     }
 
     /** Share of its energy that lead-acid gives in the cold: straight between the points. */
     private double cold(double celsius) {
         if (celsius <= COLD[0]) {
-            return practice.value(COLD_SHARES[0]);
+            return practice.at(coldShares[0]);
         }
         for (int i = 1; i < COLD.length; i++) {
             if (celsius <= COLD[i]) {
                 double share = (celsius - COLD[i - 1]) / (COLD[i] - COLD[i - 1]);
-                double from = practice.value(COLD_SHARES[i - 1]);
-                double to = i < COLD_SHARES.length ? practice.value(COLD_SHARES[i]) : 1;
+                double from = practice.at(coldShares[i - 1]);
+                double to = i < coldShares.length ? practice.at(coldShares[i]) : 1;
                 return from + share * (to - from);
             }
         }

@@ -4,6 +4,7 @@ import farwatt.engine.Value;
 import farwatt.language.Type;
 import farwatt.plan.Scenario;
 import farwatt.quantity.Units;
+import farwatt.report.Messages;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,6 +72,8 @@ final class Offered {
                 return body.of(new Arguments(List.of(values)));
             } catch (ScriptFailure e) {
                 throw failed(e.sentence());
+            } catch (ClassCastException | IllegalArgumentException | UnsupportedOperationException e) {
+                throw failed(Messages.text(ScriptCode.BUG, e.getClass().getSimpleName()));
             }
         };
         members.put(name, function);

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Saves what scripts made into one folder that a person chose; a script can reach no other. Any thread. */
 public final class ResultFiles {
@@ -23,6 +24,9 @@ public final class ResultFiles {
 
     private static final List<String> PICTURES = List.of("png", "svg");
     private static final int LONGEST = 120;
+    /** Names that are no files on some systems, whatever comes after the point. */
+    private static final Pattern DEVICE =
+            Pattern.compile("(con|prn|aux|nul|com[0-9]|lpt[0-9]) *(\\..*)?", Pattern.CASE_INSENSITIVE);
 
     private final Path folder;
     private final Imprint imprint;
@@ -41,7 +45,7 @@ public final class ResultFiles {
      */
     public Path save(String name, ResultTable table) throws Refusal {
         if (!isPlain(name) || !ENDINGS.contains(ending(name))) {
-            throw Refusal.of(ScriptCode.FILE_NAME, name);
+            throw Refusal.of(ScriptCode.FILE_NAME, Shown.shortened(name));
         }
         Path target = folder.resolve(name);
         Schedule schedule = schedule(name, table);
@@ -64,10 +68,10 @@ public final class ResultFiles {
 
     private static String checked(String name, List<String> endings) {
         if (!isPlain(name)) {
-            throw ScriptFailure.of(ScriptCode.FILE_NAME, name);
+            throw ScriptFailure.of(ScriptCode.FILE_NAME, Shown.shortened(name));
         }
         if (!endings.contains(ending(name))) {
-            throw ScriptFailure.of(ScriptCode.FILE_ENDING, name, String.join(", ", endings));
+            throw ScriptFailure.of(ScriptCode.FILE_ENDING, Shown.shortened(name), String.join(", ", endings));
         }
         return name;
     }
@@ -77,6 +81,7 @@ public final class ResultFiles {
         return !name.isEmpty()
                 && name.length() <= LONGEST
                 && Character.isLetterOrDigit(name.codePointAt(0))
+                && !DEVICE.matcher(name).matches()
                 && name.codePoints().allMatch(c -> Character.isLetterOrDigit(c) || " ._-+,()".indexOf(c) >= 0);
     }
 

@@ -22,6 +22,7 @@ public enum ScriptCode implements Code {
     WORKED_OUT,
     NOTHING,
     NOT_FINITE,
+    TOO_MANY_DIGITS,
     NO_CELL_VALUE,
     NO_UNIT,
     BLANK,

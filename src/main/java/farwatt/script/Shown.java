@@ -1,5 +1,6 @@
 package farwatt.script;
 
+import java.math.BigDecimal;
 import org.graalvm.polyglot.Value;
 
 /** What a sentence calls a thing that a script handed over. */
@@ -22,9 +23,22 @@ final class Shown {
             return Double.isNaN(value.asDouble()) ? "what is no number" : "an endless number";
         }
         if (value.isString() || value.isNumber() || value.isBoolean()) {
-            String text = value.isString() ? value.asString() : value.toString();
-            return text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text;
+            return shortened(text(value));
         }
         return "an object";
+    }
+
+    private static String text(Value value) {
+        if (value.isNumber() && value.fitsInDouble()) {
+            return new BigDecimal(Double.toString(value.asDouble()))
+                    .stripTrailingZeros()
+                    .toPlainString();
+        }
+        return value.isString() ? value.asString() : value.toString();
+    }
+
+    /** A text that fits into a sentence. */
+    static String shortened(String text) {
+        return text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text;
     }
 }

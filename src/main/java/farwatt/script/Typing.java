@@ -21,6 +21,9 @@ record Typing(Cell cell, Reading reading) {
     private static final Set<String> UNIT_MISSING =
             Set.of(CatalogueCode.TAKEN_AS.key(), CatalogueCode.TAKEN_IMPLAUSIBLE.key());
 
+    /** Beyond this not every whole number is a double of its own. */
+    private static final double MOST_EXACT = 0x1p53;
+
     static Typing of(Target target, Value value, Wording wording) {
         Cell typed = cell(target, value);
         Reading reading = target.reader().read(target.row(), typed);
@@ -54,17 +57,27 @@ record Typing(Cell cell, Reading reading) {
             return value.asBoolean() ? Cell.YES : Cell.NO;
         }
         if (value.isNumber()) {
-            double number = value.asDouble();
-            if (!Double.isFinite(number)) {
-                throw ScriptFailure.of(ScriptCode.NOT_FINITE, place(target), Shown.of(value));
-            }
-            return Cell.number(
-                    new BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString());
+            return Cell.number(number(target, value).stripTrailingZeros().toPlainString());
         }
         if (value.isNull()) {
             throw ScriptFailure.of(ScriptCode.NOTHING, place(target), Shown.of(value));
         }
         throw ScriptFailure.of(ScriptCode.NO_CELL_VALUE, place(target), Shown.of(value));
+    }
+
+    /** Whole numbers with more digits than arithmetic keeps are refused: their last digits are others already. */
+    private static BigDecimal number(Target target, Value value) {
+        if (!value.fitsInDouble()) {
+            return new BigDecimal(value.asBigInteger());
+        }
+        double number = value.asDouble();
+        if (!Double.isFinite(number)) {
+            throw ScriptFailure.of(ScriptCode.NOT_FINITE, place(target), Shown.of(value));
+        }
+        if (Math.abs(number) > MOST_EXACT) {
+            throw ScriptFailure.of(ScriptCode.TOO_MANY_DIGITS, place(target), Shown.of(value));
+        }
+        return new BigDecimal(Double.toString(number));
     }
 
     private static String place(Target target) {

@@ -24,6 +24,7 @@ import farwatt.report.Refusal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +40,8 @@ import org.jspecify.annotations.Nullable;
 final class WorkingPlan implements Proxy {
     /** The plan without a scenario. */
     private static final String BASE = "base";
+    /** With more cells than these it is quicker to work everything out anew. */
+    private static final int MOST_WAITING = 256;
 
     private final String on;
     private final Steps steps;
@@ -47,6 +50,9 @@ final class WorkingPlan implements Proxy {
 
     private Plan plan;
     private @Nullable Calculation calculation;
+    /** Cells that were set and that the calculation does not know yet; of one cell only the last setting. */
+    private final Map<List<String>, Change> waiting = new LinkedHashMap<>();
+    /** True if the calculation has to take the plan as a whole. */
     private boolean stale;
     private @Nullable PlanCells cells;
     private @Nullable Wording wording;
@@ -108,12 +114,13 @@ final class WorkingPlan implements Proxy {
         if (now == null) {
             now = Calculation.of(plan);
             calculation = now;
-        } else if (stale) {
+        } else if (stale || waiting.size() > MOST_WAITING) {
             now.replace(plan);
-        }
-        if (stale) {
             now.look(Corner.of(plan.settings().text("corner")).orElse(Corner.MOST));
+        } else {
+            waiting.values().forEach(now::apply);
         }
+        waiting.clear();
         stale = false;
         return now;
     }
@@ -165,13 +172,10 @@ final class WorkingPlan implements Proxy {
         List<Notice> notices = new ArrayList<>();
         Change change = ScenarioPlans.change(plan, step, on, notices)
                 .orElseThrow(() -> ScriptFailure.said(notices.get(0).text()));
-        Calculation now = calculation;
-        boolean cell = change instanceof Change.SetCell;
-        if (cell && now != null && !stale) {
-            now.apply(change);
-            plan = now.plan();
+        plan = Edit.apply(plan, change).plan();
+        if (change instanceof Change.SetCell set) {
+            waiting.put(List.of(set.table().key(), Rows.fold(set.id()), set.name()), set);
         } else {
-            plan = Edit.apply(plan, change).plan();
             stale = true;
         }
         forget(change);

@@ -11,6 +11,7 @@
   const stringify = JSON.stringify;
   const isArray = Array.isArray;
   const {ownKeys, get: read} = Reflect;
+  const {freeze, setPrototypeOf} = Object;
   const define = Object.defineProperty;
 
   class PlanError extends Error {}
@@ -19,16 +20,29 @@
     throw new PlanError(said);
   });
 
-  // An object that says so when it is asked for a member it does not have.
-  function loud(target, what) {
-    return new Proxy(target, {
+  // What makes objects say so when they are asked for a member they do not have. It stands behind them as their
+  // prototype, so that members they do have are read as fast as any.
+  function guard(what) {
+    return new Proxy(freeze({}), {
       get(object, key, receiver) {
         if (typeof key === 'symbol' || key in object || key === 'then' || key === 'toJSON') {
           return read(object, key, receiver);
         }
-        return unknown(what, key, ...known(object));
+        return unknown(what, key, ...known(receiver));
       },
     });
+  }
+
+  function loud(target, what) {
+    return setPrototypeOf(target, guard(what));
+  }
+
+  function allLoud(list, what) {
+    const behind = guard(what);
+    for (let i = 0; i < list.length; i++) {
+      setPrototypeOf(list[i], behind);
+    }
+    return list;
   }
 
   function known(object) {
@@ -49,13 +63,13 @@
       show: () => show(data),
       save: (name) => save(data, name),
       picture: (column, name) => picture(data, column, name),
-      rows: () => data.points.map((point) => {
+      rows: () => allLoud(data.points.map((point) => {
         const row = {};
         data.columns.forEach((column, at) => {
           row[column.name] = point[at];
         });
-        return loud(row, 'this row');
-      }),
+        return row;
+      }), 'this row'),
     });
     return loud(self, 'this result');
   }
@@ -113,8 +127,8 @@
         drop(inner, id);
         return plan;
       },
-      rows: (table) => parse(rows(inner, table)).map((row) => loud(row, `a row of ${table}`)),
-      findings: (filter) => parse(findings(inner, filter)).map((finding) => loud(finding, 'a finding')),
+      rows: (table) => allLoud(parse(rows(inner, table)), `a row of ${table}`),
+      findings: (filter) => allLoud(parse(findings(inner, filter)), 'a finding'),
       verdict: () => loud(parse(verdict(inner)), 'the verdict'),
       scenario: (id) => planOf(scenario(inner, id)),
       keep: (name) => keep(inner, name),
@@ -123,7 +137,7 @@
     for (const kind of ['sweep', 'grow', 'limit', 'spread', 'sensitivity', 'room']) {
       self[kind] = (options) => result(parse(study(inner, kind, options)));
     }
-    const plan = loud(Object.freeze(self), 'plan');
+    const plan = freeze(loud(self, 'plan'));
     plans.add(plan);
     return plan;
   }

@@ -82,9 +82,29 @@ class SandboxTest {
                 JSON.parse = () => 'spoilt';
                 Array.prototype.map = () => 'spoilt';
                 Object.prototype.extra = 'spoilt';
+                for (const name of ['throwing', 'columns', 'points', 'level', 'from', 'get', 'value']) {
+                  Object.defineProperty(Object.prototype, name, {get() { return 'spoilt'; }, configurable: true});
+                }
+                Array.prototype[Symbol.iterator] = function* () { yield 'spoilt'; };
+                Function.prototype.call = Function.prototype.apply = () => 'spoilt';
+                Error.prepareStackTrace = () => 'spoilt';
+                Object.setPrototypeOf(Error.prototype, {message: 'spoilt'});
+                Promise.prototype.then = () => 'spoilt';
+                Symbol.for('left behind').description;
+                globalThis.leftBehind = 'spoilt';
                 Object.defineProperty(globalThis, 'plan', {value: 'spoilt'});
                 """);
-        Scripts.Ran ran = Scripts.run("print(plan.rows('zones').map((zone) => zone.id), ({}).extra)");
-        assertEquals("[\"office\", \"quay\"] nothing", ran.printed());
+        Scripts.Ran ran = Scripts.run("""
+                print(plan.rows('zones').map((zone) => zone.id), ({}).extra, ({}).throwing, typeof leftBehind);
+                print(Math.max.call(null, 1, 2), [...'ab'], Object.keys(Object.prototype), typeof Error.prepareStackTrace);
+                try { plan.get('nothing'); } catch (e) { print(e.message.slice(0, 15), e.stack.slice(0, 9)); }
+                """);
+        assertEquals(
+                """
+                ["office", "quay"] nothing nothing undefined
+                2 ["a", "b"] [] undefined
+                Found "nothing" PlanError""",
+                ran.printed(),
+                ran.outcome().said());
     }
 }
