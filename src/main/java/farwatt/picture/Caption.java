@@ -1,5 +1,7 @@
 package farwatt.picture;
 
+import java.util.List;
+
 /**
  * What stands above the picture of a study.
  *
@@ -9,6 +11,11 @@ package farwatt.picture;
 public record Caption(String title, String below) {
     private static final double TITLE = 19;
     private static final double SMALL = 12;
+
+    /** With a text before what stands below the title already. */
+    Caption under(String text) {
+        return new Caption(title, StudyCharts.noted(text, List.of(below)));
+    }
 
     Sheet sheet(double width) {
         Sheet sheet = new Sheet();

@@ -36,4 +36,14 @@ public record Curve(Caption caption, Measure across, Measure up, List<Point> poi
     public Picture picture(Palette palette) {
         return new CurvePicture(this, palette);
     }
+
+    @Override
+    public Picture picture(Palette palette, Extent extent) {
+        return new CurvePicture(this, palette, extent);
+    }
+
+    @Override
+    public Chart captioned(String below) {
+        return new Curve(caption.under(below), across, up, points, form, guides);
+    }
 }

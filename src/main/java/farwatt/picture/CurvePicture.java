@@ -16,6 +16,11 @@ final class CurvePicture implements Picture {
     private static final double LABEL = 12;
     private static final double LABEL_LINE = 17;
 
+    private static final int LEAST_WIDTH = 320;
+    private static final int LEAST_HEIGHT = 150;
+
+    private final int wide;
+    private final int high;
     private final Curve curve;
     private final Palette palette;
     private final Frame frame;
@@ -25,6 +30,25 @@ final class CurvePicture implements Picture {
     private final double band;
 
     CurvePicture(Curve curve, Palette palette) {
+        this(curve, palette, WIDE, HIGH, Frame.MARGIN);
+    }
+
+    CurvePicture(Curve curve, Palette palette, Extent extent) {
+        this(
+                curve,
+                palette,
+                (int) Math.max(LEAST_WIDTH, extent.width() - 2 * Frame.NARROW),
+                (int) Math.max(
+                        LEAST_HEIGHT,
+                        extent.height()
+                                - Frame.around(curve.caption(), extent.width(), Frame.NARROW)
+                                - band(curve)),
+                Frame.NARROW);
+    }
+
+    private CurvePicture(Curve curve, Palette palette, int wide, int high, double margin) {
+        this.wide = wide;
+        this.high = high;
         this.curve = curve;
         this.palette = palette;
         points = curve.points().stream()
@@ -37,8 +61,15 @@ final class CurvePicture implements Picture {
                 .filter(g -> Double.isFinite(g.at()))
                 .sorted(Comparator.comparingDouble(Guide::at))
                 .toList();
-        band = guides.stream().filter(g -> g.way() == Guide.Way.UPRIGHT).count() * LABEL_LINE;
-        frame = new Frame(curve.caption(), WIDE, HIGH + band, palette);
+        band = band(curve);
+        frame = new Frame(curve.caption(), wide, high + band, margin, palette);
+    }
+
+    private static double band(Curve curve) {
+        return curve.guides().stream()
+                        .filter(g -> g.way() == Guide.Way.UPRIGHT && Double.isFinite(g.at()))
+                        .count()
+                * LABEL_LINE;
     }
 
     @Override
@@ -73,9 +104,9 @@ final class CurvePicture implements Picture {
         if (isEmpty()) {
             return List.of();
         }
-        XYChart chart = new ChartMaker(curve, points, guides, palette).chart(WIDE, HIGH);
+        XYChart chart = new ChartMaker(curve, points, guides, palette).chart(wide, high);
         Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
-        chart.paint(nowhere, WIDE, HIGH);
+        chart.paint(nowhere, wide, high);
         nowhere.dispose();
         double top = band + chart.getScreenYFromChart(chart.getStyler().getYAxisMax());
         double bottom = band + chart.getScreenYFromChart(chart.getStyler().getYAxisMin());
@@ -127,14 +158,14 @@ final class CurvePicture implements Picture {
         frame.paint(surface, brush -> {
             if (isEmpty()) {
                 String none = Messages.text(PictureCode.NO_VALUES);
-                brush.write(new Words(none, 0, 40, 14, Anchor.START, Ink.TEXT, Weight.PLAIN, WIDE));
+                brush.write(new Words(none, 0, 40, 14, Anchor.START, Ink.TEXT, Weight.PLAIN, wide));
                 return;
             }
             AffineTransform here = surface.getTransform();
             surface.translate(0, band);
-            XYChart chart = new ChartMaker(curve, points, guides, palette).chart(WIDE, HIGH);
+            XYChart chart = new ChartMaker(curve, points, guides, palette).chart(wide, high);
             AffineTransform there = surface.getTransform();
-            chart.paint(surface, WIDE, HIGH);
+            chart.paint(surface, wide, high);
             surface.setClip(null);
             surface.setTransform(there);
             guides(new Brush(surface, palette), chart);
@@ -159,17 +190,17 @@ final class CurvePicture implements Picture {
                 boolean first = isFree(guide);
                 double at = first ? left + 6 : right - 6;
                 Words words = label(guide, at, y - 6, first ? Anchor.START : Anchor.END, right - left - 12);
-                double wide = Fit.width(words.text(), LABEL, Weight.BOLD);
-                double from = first ? at - 2 : at - wide - 2;
-                brush.fill(new Box(from, y - 6 - LABEL, wide + 4, LABEL * 1.3), Ink.CARD);
+                double length = Fit.width(words.text(), LABEL, Weight.BOLD);
+                double from = first ? at - 2 : at - length - 2;
+                brush.fill(new Box(from, y - 6 - LABEL, length + 4, LABEL * 1.3), Ink.CARD);
                 brush.write(words);
             } else {
                 double x = chart.getScreenXFromChart(curve.across().unit().fromInside(guide.at()));
-                double wide = Fit.width(Fit.plain(guide.label()), LABEL, Weight.BOLD);
-                double start = Math.max(0, Math.min(x + 6, WIDE - wide));
+                double length = Fit.width(Fit.plain(guide.label()), LABEL, Weight.BOLD);
+                double start = Math.max(0, Math.min(x + 6, wide - length));
                 double top = start < x + 6 ? row + 4 : row - LABEL;
                 brush.line(List.of(new Point(x, top), new Point(x, bottom)), Ink.TEXT, 1.6, List.of(4.0, 3.0));
-                brush.write(label(guide, start, row, Anchor.START, WIDE - start));
+                brush.write(label(guide, start, row, Anchor.START, wide - start));
                 row += LABEL_LINE;
             }
         }
@@ -181,7 +212,7 @@ final class CurvePicture implements Picture {
         for (int i = 0; i < words.size(); i++) {
             double y = chart.getScreenYFromChart(i) - 8;
             String text = Fit.plain(words.get(i));
-            brush.write(new Words(text, left + 6, y, LABEL, Anchor.START, Ink.TEXT, Weight.BOLD, WIDE - left));
+            brush.write(new Words(text, left + 6, y, LABEL, Anchor.START, Ink.TEXT, Weight.BOLD, wide - left));
         }
     }
 

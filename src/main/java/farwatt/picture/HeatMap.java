@@ -65,4 +65,14 @@ public record HeatMap(Caption caption, Scale across, Scale down, Cells cells, Me
     public Picture picture(Palette palette) {
         return new HeatPicture(this, palette);
     }
+
+    @Override
+    public Picture picture(Palette palette, Extent extent) {
+        return new HeatPicture(this, palette, extent);
+    }
+
+    @Override
+    public Chart captioned(String below) {
+        return new HeatMap(caption.under(below), across, down, cells, of, target);
+    }
 }

@@ -48,4 +48,14 @@ public record Sensitivity(Caption caption, Measure of, double base, List<Input> 
     public Picture picture(Palette palette) {
         return new SensitivityPicture(this, palette);
     }
+
+    @Override
+    public Picture picture(Palette palette, Extent extent) {
+        return new SensitivityPicture(this, palette, extent);
+    }
+
+    @Override
+    public Chart captioned(String below) {
+        return new Sensitivity(caption.under(below), of, base, inputs);
+    }
 }

@@ -31,6 +31,11 @@ public record Spread(Caption caption, Measure of, List<Double> values, List<Doub
         return curve().picture(palette);
     }
 
+    @Override
+    public Picture picture(Palette palette, Extent extent) {
+        return curve().picture(palette, extent);
+    }
+
     Curve curve() {
         return curve(caption, of, values.stream().mapToDouble(v -> v), percents, target);
     }
@@ -84,5 +89,10 @@ public record Spread(Caption caption, Measure of, List<Double> values, List<Doub
             points.add(new Point(least + (most - least) * i / columns, i < columns ? shares[i] : 0));
         }
         return points;
+    }
+
+    @Override
+    public Chart captioned(String below) {
+        return new Spread(caption.under(below), of, values, percents, target);
     }
 }

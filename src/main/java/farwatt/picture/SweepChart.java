@@ -79,6 +79,11 @@ public final class SweepChart {
         return chart;
     }
 
+    /** For every tip of the picture the number of its point; −1 where there is none. */
+    public List<Integer> points() {
+        return List.copyOf(places);
+    }
+
     /** The number of the point that a tip of the picture stands for; −1 for none. */
     public int point(int tip) {
         return tip >= 0 && tip < places.size() ? places.get(tip) : -1;

@@ -73,6 +73,11 @@ public final class BenchView extends BorderPane {
         }
     }
 
+    /** The word of what lies on it, "" if it is folded away. */
+    public String lies() {
+        return lies;
+    }
+
     public boolean isOpen() {
         return !lies.isEmpty();
     }

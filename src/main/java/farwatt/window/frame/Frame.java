@@ -15,6 +15,7 @@ import farwatt.window.grid.GridView;
 import farwatt.window.list.ListView;
 import farwatt.window.open.OpenFile;
 import farwatt.window.remember.Remembered;
+import farwatt.window.studies.StudiesView;
 import farwatt.window.top.TopLine;
 import farwatt.window.why.WhyView;
 import farwatt.window.work.Work;
@@ -30,6 +31,11 @@ import javafx.scene.layout.VBox;
 public final class Frame extends BorderPane {
     /** How much of the height stays above the bench when it opens. */
     private static final double BENCH = 0.55;
+
+    /** The same where there is a picture on it. */
+    private static final double HIGH_BENCH = 0.4;
+
+    static final String STUDIES = "Studies";
 
     /** Where the diagram ends and where the reasons begin. */
     private static final double[] SIDES = {0.27, 0.75};
@@ -47,6 +53,7 @@ public final class Frame extends BorderPane {
     private final ScenarioDoings scenarios;
     private final BenchView bench = new BenchView(this::benchFolded);
     private final ListView list;
+    private final StudiesView studies;
     private final DiagramView diagram;
     private final SplitPane sides = new SplitPane();
     private final SplitPane stack = new SplitPane();
@@ -86,6 +93,13 @@ public final class Frame extends BorderPane {
         list = new ListView(desk, work, talk::say, () -> grid.toCells());
         bench.add("Side by side", new CompareView(desk, work, talk::say));
         bench.add("List", list);
+        studies = new StudiesView(
+                desk,
+                threads.home(),
+                work,
+                (title, endings) -> asking.save(title, files.suggested(endings.get(0)), endings),
+                talk::say);
+        bench.add(STUDIES, studies);
         diagram = new DiagramView(desk, (table, id) -> grid.point(table, id, ""), menus::picture);
         sides.getItems().addAll(diagram, grid, why);
         sides.setDividerPositions(SIDES);
@@ -113,10 +127,17 @@ public final class Frame extends BorderPane {
     private void benchFolded() {
         if (bench.isOpen()) {
             stack.getItems().setAll(sides, bench);
-            stack.setDividerPositions(BENCH);
+            stack.setDividerPositions(bench.lies().equals(STUDIES) ? HIGH_BENCH : BENCH);
         } else {
             stack.getItems().setAll(sides);
         }
+    }
+
+    /** Goes to the studies at the bench. */
+    void study() {
+        grid.commit();
+        bench.show(STUDIES);
+        studies.enter();
     }
 
     BenchView bench() {
@@ -155,6 +176,11 @@ public final class Frame extends BorderPane {
 
     GridView grid() {
         return grid;
+    }
+
+    /** Studies at the bench. */
+    public StudiesView studies() {
+        return studies;
     }
 
     DiagramView diagram() {

@@ -30,6 +30,7 @@ final class Keys {
         on(KeyCode.O, () -> committed(files::open), CTRL);
         on(KeyCode.N, () -> committed(files::begin), CTRL);
         on(KeyCode.F6, this::nextArea);
+        on(KeyCode.F10, frame::study);
         on(KeyCode.F8, () -> frame.bench().toggle());
     }
 

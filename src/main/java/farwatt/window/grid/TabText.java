@@ -7,7 +7,7 @@ import java.util.List;
  * A block of cells as text: tabs between cells, line breaks between rows. A cell that holds one of these or a double
  * quote stands in double quotes, with quotes inside doubled.
  */
-final class TabText {
+public final class TabText {
     private final String text;
     private int at;
 
@@ -15,7 +15,8 @@ final class TabText {
         this.text = text;
     }
 
-    static String write(List<List<String>> rows) {
+    /** Cells by rows as one text. */
+    public static String write(List<List<String>> rows) {
         StringBuilder out = new StringBuilder();
         for (List<String> row : rows) {
             for (int i = 0; i < row.size(); i++) {
