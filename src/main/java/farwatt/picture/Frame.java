@@ -37,7 +37,7 @@ final class Frame {
         this.margin = margin;
         this.gap = Math.min(GAP, margin);
         this.palette = palette;
-        this.caption = caption.sheet(inner);
+        this.caption = (margin < MARGIN ? caption.untitled() : caption).sheet(inner);
     }
 
     double width() {
@@ -49,7 +49,7 @@ final class Frame {
     }
 
     private double top() {
-        return Math.ceil(margin + caption.height() + gap);
+        return Math.ceil(margin + (caption.height() > 0 ? caption.height() + gap : 0));
     }
 
     /** Height of all but the body. */

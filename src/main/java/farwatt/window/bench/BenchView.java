@@ -17,6 +17,7 @@ public final class BenchView extends BorderPane {
     private final Map<String, Node> things = new LinkedHashMap<>();
     private final HBox words = new HBox(2);
     private final Runnable folding;
+    private final ToggleButton whole = new ToggleButton("Whole height");
     private String lies = "";
 
     /** @param folding told when it is opened or folded away */
@@ -29,7 +30,10 @@ public final class BenchView extends BorderPane {
         fold.setOnAction(e -> fold());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(8, words, gap, fold);
+        whole.getStyleClass().add("fw-button");
+        whole.setTooltip(new Tooltip("Gives the bench the place of diagram and grid (Ctrl+F8)"));
+        whole.setOnAction(e -> folding.run());
+        HBox head = new HBox(8, words, gap, whole, fold);
         head.setAlignment(Pos.CENTER_LEFT);
         head.setStyle("-fx-padding: 0.15em 0.6em;");
         setTop(head);
@@ -70,6 +74,18 @@ public final class BenchView extends BorderPane {
             fold();
         } else {
             show(things.keySet().iterator().next());
+        }
+    }
+
+    /** True where it takes the place of what stands above it. */
+    public boolean isWhole() {
+        return isOpen() && whole.isSelected();
+    }
+
+    /** Takes that place, or gives it back. */
+    public void toggleWhole() {
+        if (isOpen()) {
+            whole.fire();
         }
     }
 

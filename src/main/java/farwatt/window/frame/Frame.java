@@ -125,7 +125,9 @@ public final class Frame extends BorderPane {
     }
 
     private void benchFolded() {
-        if (bench.isOpen()) {
+        if (bench.isWhole()) {
+            stack.getItems().setAll(bench);
+        } else if (bench.isOpen()) {
             stack.getItems().setAll(sides, bench);
             stack.setDividerPositions(bench.lies().equals(STUDIES) ? HIGH_BENCH : BENCH);
         } else {

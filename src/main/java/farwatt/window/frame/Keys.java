@@ -32,6 +32,7 @@ final class Keys {
         on(KeyCode.F6, this::nextArea);
         on(KeyCode.F10, frame::study);
         on(KeyCode.F8, () -> frame.bench().toggle());
+        on(KeyCode.F8, () -> frame.bench().toggleWhole(), CTRL);
     }
 
     private void on(KeyCode code, Runnable action, Modifier... with) {

@@ -39,8 +39,7 @@ final class ResultView extends BorderPane {
     private final Label basis = new Label();
     private final HBox stale = new HBox(4);
     private final Label said = new Label();
-    private final FlowPane choices = new FlowPane(6, 2);
-    private final FlowPane takes = new FlowPane(4, 2);
+    private final FlowPane takes = new FlowPane(6, 2);
     private final List<ComboBox<String>> held = new ArrayList<>();
     private final ComboBox<String> figure = new ComboBox<>();
     private final TableView<Integer> table = new TableView<>();
@@ -69,7 +68,7 @@ final class ResultView extends BorderPane {
         attempt = button("Make it a scenario", "The chosen row as a scenario (Enter)", () -> attempt(row()));
         FlowPane head = new FlowPane(10, 2, basis, stale);
         head.setAlignment(Pos.CENTER_LEFT);
-        VBox top = new VBox(2, head, said, choices, takes);
+        VBox top = new VBox(2, head, said, takes);
         top.getStyleClass().add("fw-study-head");
         setTop(top);
         table.setAccessibleText("What the study found, row by row");
@@ -148,6 +147,7 @@ final class ResultView extends BorderPane {
         basis.setText(result.kind().question() + "  "
                 + Messages.text(StudiesCode.BASIS, result.basis().text()));
         said.setText(String.join("  ", result.said()));
+        takes.getChildren().clear();
         fillChoices(result);
         fillTakes(result);
         columns(result.table());
@@ -163,13 +163,12 @@ final class ResultView extends BorderPane {
     }
 
     private void fillChoices(StudyResult result) {
-        choices.getChildren().clear();
         held.clear();
         Drawing drawing = result.drawing();
         if (drawing.figures().size() > 1) {
             figure.getItems().setAll(drawing.figures());
             figure.getSelectionModel().select(0);
-            choices.getChildren().addAll(new Label("Drawn"), figure);
+            takes.getChildren().addAll(new Label("Drawn"), figure);
         } else {
             figure.getItems().clear();
         }
@@ -180,13 +179,11 @@ final class ResultView extends BorderPane {
             values.setAccessibleText(drawing.held().get(h) + " is held at");
             values.setOnAction(e -> draw());
             held.add(values);
-            choices.getChildren().addAll(new Label(drawing.held().get(h) + " held at"), values);
+            takes.getChildren().addAll(new Label(drawing.held().get(h) + " held at"), values);
         }
-        choices.setManaged(!choices.getChildren().isEmpty());
     }
 
     private void fillTakes(StudyResult result) {
-        takes.getChildren().clear();
         if (result.table().size() > 0 && !result.table().steps(0).isEmpty()) {
             attempt.setDisable(true);
             takes.getChildren().add(attempt);
@@ -253,6 +250,6 @@ final class ResultView extends BorderPane {
             longest = Math.max(longest, found.text(r, column).length());
         }
         double size = basis.getFont().getSize();
-        return Math.min(30 * size, (longest + 2) * size * 0.6);
+        return Math.min(30 * size, (longest + 1) * size * 0.58);
     }
 }
