@@ -40,9 +40,7 @@ final class CurvePicture implements Picture {
                 (int) Math.max(LEAST_WIDTH, extent.width() - 2 * Frame.NARROW),
                 (int) Math.max(
                         LEAST_HEIGHT,
-                        extent.height()
-                                - Frame.around(curve.caption(), extent.width(), Frame.NARROW)
-                                - band(curve)),
+                        extent.height() - Frame.around(curve.caption(), extent.width(), Frame.NARROW) - band(curve)),
                 Frame.NARROW);
     }
 
@@ -200,7 +198,7 @@ final class CurvePicture implements Picture {
                 double start = Math.max(0, Math.min(x + 6, wide - length));
                 double top = start < x + 6 ? row + 4 : row - LABEL;
                 brush.line(List.of(new Point(x, top), new Point(x, bottom)), Ink.TEXT, 1.6, List.of(4.0, 3.0));
-                brush.write(label(guide, start, row, Anchor.START, wide - start));
+                brush.write(label(guide, start, row, Anchor.START, wide - start + 1));
                 row += LABEL_LINE;
             }
         }

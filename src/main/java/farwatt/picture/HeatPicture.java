@@ -45,9 +45,10 @@ final class HeatPicture implements Picture {
         this.map = map;
         this.margin = margin;
         double largest = margin < Frame.MARGIN ? LARGEST_ON_SCREEN : 1;
+        double smallest = margin < Frame.MARGIN ? 2 : 4;
         // whole units, so that neighbours meet without a seam
-        cellWidth = Math.max(4, Math.min(84 * largest, Math.floor(wide / Math.max(1, map.columns()))));
-        cellHeight = Math.max(4, Math.min(34 * largest, Math.floor(high / Math.max(1, map.rows()))));
+        cellWidth = Math.max(smallest, Math.min(84 * largest, Math.floor(wide / Math.max(1, map.columns()))));
+        cellHeight = Math.max(smallest, Math.min(34 * largest, Math.floor(high / Math.max(1, map.rows()))));
         labels = labels(map);
         numbers = cellHeight > SIZE + 2 && widestNumber() < cellWidth - 4;
         least = map.least();

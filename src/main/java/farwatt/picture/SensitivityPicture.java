@@ -130,7 +130,7 @@ final class SensitivityPicture implements Picture {
                 Anchor.MIDDLE,
                 Ink.TEXT,
                 Weight.BOLD,
-                plot));
+                plot + 2 * SIDE));
         double key = SIZE;
         bar(brush, new Box(0, key - BAR + 2, 26, BAR - 2), Step.DOWN);
         text(brush, "a step down", 32, key, Anchor.START, 80);

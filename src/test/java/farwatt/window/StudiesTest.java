@@ -59,9 +59,13 @@ class StudiesTest {
     }
 
     private void found(StudyKind kind) {
-        WindowRun.until("found", () -> !model().state().isBusy()
-                && model().result().filter(found -> found.kind() == kind).isPresent()
-                && (kind == StudyKind.ROOM || model().drawn().isPresent()));
+        WindowRun.until(
+                "found",
+                () -> !model().state().isBusy()
+                        && model().result()
+                                .filter(found -> found.kind() == kind)
+                                .isPresent()
+                        && (kind == StudyKind.ROOM || model().drawn().isPresent()));
         WaitForAsyncUtils.waitForFxEvents();
     }
 
@@ -137,7 +141,8 @@ class StudiesTest {
                 .value(Table.PLAN, 0, "least_reserve_share")
                 .orElseThrow()
                 .inside());
-        double swept = WindowRun.on(() -> model().result().orElseThrow().table().number(row, 2).orElseThrow());
+        double swept = WindowRun.on(
+                () -> model().result().orElseThrow().table().number(row, 2).orElseThrow());
         assertEquals(swept, share * 100, 1e-9);
         run.picture("studies-tried");
         run.robot.clickOn(picture());
@@ -183,7 +188,8 @@ class StudiesTest {
         assertEquals(StudyField.VARY, trouble.field().orElseThrow());
         assertEquals(1, trouble.line());
         assertTrue(field("Vary 2").isFocused());
-        assertTrue(run.robot.lookup((Node node) -> node instanceof Label label
+        assertTrue(run.robot
+                .lookup((Node node) -> node instanceof Label label
                         && label.isVisible()
                         && label.getText().startsWith("trunk.gage names no cell"))
                 .tryQuery()
@@ -192,9 +198,11 @@ class StudiesTest {
         write("Vary 2", "trunk.gauge = 22 AWG, 24 AWG");
         write("Read,", "gate.reserve_sare");
         run.robot.type(KeyCode.ENTER);
-        WindowRun.until("refused", () -> model().trouble()
-                .filter(wrong -> wrong.field().orElseThrow() == StudyField.READ)
-                .isPresent());
+        WindowRun.until(
+                "refused",
+                () -> model().trouble()
+                        .filter(wrong -> wrong.field().orElseThrow() == StudyField.READ)
+                        .isPresent());
         run.picture("studies-refused-read");
         write("Read,", "gate.reserve_share");
         run.robot.type(KeyCode.ENTER);
@@ -256,7 +264,8 @@ class StudiesTest {
         run.robot.write("26");
         run.robot.type(KeyCode.ENTER);
         run.settle();
-        assertEquals("26 AWG", plan().rows(Table.RUNS).row("trunk").orElseThrow().text("gauge"));
+        assertEquals(
+                "26 AWG", plan().rows(Table.RUNS).row("trunk").orElseThrow().text("gauge"));
         assertTrue(WindowRun.on(() -> run.frame.desk().review().orElseThrow().fails()) > 0);
         found(StudyKind.SWEEP);
         assertEquals(asRun, model().result().orElseThrow().basis().plan());
@@ -293,7 +302,8 @@ class StudiesTest {
         WindowRun.until("written", () -> run.frame.said().contains("points.csv"));
         List<String> lines = Files.readAllLines(csv);
         assertEquals(1 + 17 * 4, lines.size());
-        assertTrue(lines.get(0).endsWith("plan.least_reserve_share, %") || lines.get(0).contains("least_reserve_share"));
+        assertTrue(lines.get(0).endsWith("plan.least_reserve_share, %")
+                || lines.get(0).contains("least_reserve_share"));
         assertTrue(lines.get(1).startsWith("-20,22,28.7"), lines.get(1));
         run.answers.files.add(svg);
         run.robot.clickOn("Save picture…");

@@ -26,8 +26,9 @@ final class Examples {
     List<String> lines(StudyField field) {
         return switch (field) {
             case VARY -> varied();
-            case SPAN -> trunk().map(run -> path(run, "length") + " = 1 m .. 300 m").stream()
-                    .toList();
+            case SPAN ->
+                trunk().map(run -> path(run, "length") + " = 1 m .. 300 m").stream()
+                        .toList();
             case TOLERANCE -> uncertain();
             case READ -> List.of(RESERVE);
             case COPY -> copied();

@@ -58,6 +58,8 @@ final class FormView extends BorderPane {
         cancel.getStyleClass().add("fw-button");
         cancel.setTooltip(new Tooltip("Esc"));
         cancel.setOnAction(e -> model.cancel());
+        run.setMinWidth(USE_PREF_SIZE);
+        cancel.setMinWidth(USE_PREF_SIZE);
         bar.setPrefWidth(70);
         bar.setAccessibleText("How far the study is");
         HBox.setHgrow(step, Priority.ALWAYS);
@@ -166,11 +168,12 @@ final class FormView extends BorderPane {
         if (!model.isExample()) {
             return;
         }
-        boolean same = lines.entrySet().stream().allMatch(each -> each.getValue().stream()
-                .map(TextField::getText)
-                .filter(text -> !text.isBlank())
-                .toList()
-                .equals(model.lines(each.getKey())));
+        boolean same = lines.entrySet().stream()
+                .allMatch(each -> each.getValue().stream()
+                        .map(TextField::getText)
+                        .filter(text -> !text.isBlank())
+                        .toList()
+                        .equals(model.lines(each.getKey())));
         if (!same) {
             filling = true;
             build();

@@ -59,8 +59,10 @@ final class Offers {
         String text = served.getText();
         Completion found = words.at(kind, text, caret);
         String there = text.substring(
-                Math.min(found.replace().from(), text.length()), Math.min(found.replace().to(), text.length()));
-        boolean same = found.offers().size() == 1 && found.offers().get(0).text().equals(there);
+                Math.min(found.replace().from(), text.length()),
+                Math.min(found.replace().to(), text.length()));
+        boolean same =
+                found.offers().size() == 1 && found.offers().get(0).text().equals(there);
         if (found.offers().isEmpty() || same || (how == How.TYPED && there.isBlank())) {
             close();
             return;

@@ -97,7 +97,9 @@ final class OneByOne {
             said.add(Messages.text(StudiesCode.HOLDS_NOWHERE, name));
         } else if (limited.beyond().isEmpty()) {
             said.add(Messages.text(
-                    StudiesCode.HOLDS_TO_END, name, shown(limited, limited.farthest().get())));
+                    StudiesCode.HOLDS_TO_END,
+                    name,
+                    shown(limited, limited.farthest().get())));
         } else {
             said.add(Messages.text(
                     StudiesCode.HOLDS_TO,
@@ -135,8 +137,7 @@ final class OneByOne {
                 Messages.text(StudiesCode.AS_IT_IS, heading.name(), heading.text(effects.now())),
                 Messages.text(StudiesCode.WITHOUT_EFFECT, effects.without()));
         List<String> headings = List.of("input", "now", "down to", "gives", "up to", "gives then");
-        return run.result(
-                said, new TextRows(headings, rows), Charts.one(read, StudyCharts.of(effects, ""), List.of()));
+        return run.result(said, new TextRows(headings, rows), Charts.one(read, StudyCharts.of(effects, ""), List.of()));
     }
 
     StudyResult room() {
@@ -152,10 +153,13 @@ final class OneByOne {
                     TextRows.Cell.words(fit.stoppedBy())));
         }
         long nodes = fits.stream().map(Fit::node).distinct().count();
-        long free = fits.stream().filter(fit -> fit.more() > 0).map(Fit::node).distinct().count();
-        String said = fits.isEmpty()
-                ? Messages.text(StudiesCode.NO_ROOM)
-                : Messages.text(StudiesCode.ROOM, free, nodes);
+        long free = fits.stream()
+                .filter(fit -> fit.more() > 0)
+                .map(Fit::node)
+                .distinct()
+                .count();
+        String said =
+                fits.isEmpty() ? Messages.text(StudiesCode.NO_ROOM) : Messages.text(StudiesCode.ROOM, free, nodes);
         List<String> headings = List.of("node", "kind", "as", "more", "free ports", "what stops one more");
         return run.result(List.of(said), new TextRows(headings, rows), Charts.none());
     }

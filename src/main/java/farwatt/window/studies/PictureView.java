@@ -166,7 +166,9 @@ final class PictureView extends ScrollPane {
 
     private int row(int tip) {
         Drawing.Drawn now = drawn;
-        return now == null || tip < 0 || tip >= now.rows().size() ? -1 : now.rows().get(tip);
+        return now == null || tip < 0 || tip >= now.rows().size()
+                ? -1
+                : now.rows().get(tip);
     }
 
     private void moved(MouseEvent e) {

@@ -192,13 +192,18 @@ final class ResultView extends BorderPane {
             takes.getChildren()
                     .addAll(
                             button("Save picture…", "As PNG or SVG", () -> savePicture(result)),
-                            button("Copy picture", "To the clipboard", () -> picture.drawn()
-                                    .ifPresent(now -> away.copyPicture(now.chart(), result.basis()))));
+                            button(
+                                    "Copy picture",
+                                    "To the clipboard",
+                                    () -> picture.drawn()
+                                            .ifPresent(now -> away.copyPicture(now.chart(), result.basis()))));
         }
         takes.getChildren()
                 .addAll(
-                        button("Save table…", "As CSV", () -> save("Table of the study", List.of(".csv"), path ->
-                                away.table(result, path))),
+                        button(
+                                "Save table…",
+                                "As CSV",
+                                () -> save("Table of the study", List.of(".csv"), path -> away.table(result, path))),
                         button("Copy table", "To the clipboard, with tabs", () -> away.copyTable(result)));
     }
 
@@ -220,7 +225,8 @@ final class ResultView extends BorderPane {
             model.draw(
                     which,
                     held.stream()
-                            .map(values -> Math.max(0, values.getSelectionModel().getSelectedIndex()))
+                            .map(values ->
+                                    Math.max(0, values.getSelectionModel().getSelectedIndex()))
                             .toList());
         }
     }
@@ -230,7 +236,8 @@ final class ResultView extends BorderPane {
         table.getColumns().clear();
         for (int c = 0; c < found.headings().size(); c++) {
             int column = c;
-            TableColumn<Integer, String> each = new TableColumn<>(found.headings().get(c));
+            TableColumn<Integer, String> each =
+                    new TableColumn<>(found.headings().get(c));
             each.setCellValueFactory(cell -> new ReadOnlyStringWrapper(found.text(cell.getValue(), column)));
             each.setSortable(false);
             if (found.size() > 0 && found.number(0, c).isPresent()) {

@@ -91,7 +91,8 @@ final class StudyWords {
     }
 
     private Completion values(String text, int is, int caret) {
-        Optional<StepPath> path = StepPath.of(text.substring(0, is)).filter(p -> !p.row().isEmpty());
+        Optional<StepPath> path =
+                StepPath.of(text.substring(0, is)).filter(p -> !p.row().isEmpty());
         Optional<Plan.Spot> spot = path.flatMap(p -> desk.shown().find(p.row()));
         int from = Math.max(text.lastIndexOf(',', caret - 1), is) + 1;
         while (from < caret && text.charAt(from) == ' ') {
@@ -127,7 +128,10 @@ final class StudyWords {
         }
         return plan.find(path.get().row())
                 .flatMap(spot -> PlanCells.of(plan)
-                        .reader(spot.table(), plan.rows(spot.table()).at(spot.place()).id(), name))
+                        .reader(
+                                spot.table(),
+                                plan.rows(spot.table()).at(spot.place()).id(),
+                                name))
                 .isPresent();
     }
 

@@ -47,8 +47,8 @@ final class SweepDrawing implements Drawing {
     @Override
     public Drawn draw(int figure, List<Integer> at) throws Refusal {
         String read = points.columns().get(varied + figure).name();
-        SweepChart chart = SweepChart.of(
-                Figures.of(points), varied, varied + figure, at, StudyCharts.target(plan, read), "");
+        SweepChart chart =
+                SweepChart.of(Figures.of(points), varied, varied + figure, at, StudyCharts.target(plan, read), "");
         return new Drawn(chart.chart(), chart.points());
     }
 }

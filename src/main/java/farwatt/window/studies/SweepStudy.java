@@ -57,7 +57,8 @@ final class SweepStudy {
         for (int i = 0; i < points.size(); i++) {
             boolean missing = false;
             for (int c = varied; c < points.columns().size(); c++) {
-                boolean none = Double.isNaN(points.inside(i, c)) && points.why(i, c).isPresent();
+                boolean none =
+                        Double.isNaN(points.inside(i, c)) && points.why(i, c).isPresent();
                 missing |= none;
                 if (none && why.isEmpty()) {
                     why = points.why(i, c);
