@@ -43,6 +43,25 @@ public record Wire(
         return Box.around(points, width + WORDS);
     }
 
+    /** True if any of it may be in a part of the drawing. */
+    boolean isIn(Box part) {
+        double air = width + WORDS;
+        double left = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double top = Double.POSITIVE_INFINITY;
+        double bottom = Double.NEGATIVE_INFINITY;
+        for (Point point : points) {
+            left = Math.min(left, point.x());
+            right = Math.max(right, point.x());
+            top = Math.min(top, point.y());
+            bottom = Math.max(bottom, point.y());
+        }
+        return left - air < part.right()
+                && right + air > part.x()
+                && top - air < part.bottom()
+                && bottom + air > part.y();
+    }
+
     /** Distance of a point from the line. */
     double distance(double x, double y) {
         double least = Double.POSITIVE_INFINITY;

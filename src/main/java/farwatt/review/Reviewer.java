@@ -5,6 +5,7 @@ import farwatt.engine.Corner;
 import farwatt.engine.Figures;
 import farwatt.plan.NaturalOrder;
 import farwatt.plan.Table;
+import farwatt.report.Cancel;
 import farwatt.report.Notice;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -31,16 +32,25 @@ public final class Reviewer {
 
     /** Over every corner; the hot start only where some device starts with more than its most. */
     public static Review review(Calculation calc) {
+        return review(calc, new Cancel());
+    }
+
+    /**
+     * The same, given up between corners if stopping is asked for; the calculation then stands in another corner.
+     *
+     * @throws java.util.concurrent.CancellationException if it was
+     */
+    public static Review review(Calculation calc, Cancel cancel) {
         List<Corner> all = new ArrayList<>(List.of(Corner.TYPICAL, Corner.MOST, Corner.HOT, Corner.COLD));
         if (someStartExceedsMost(calc)) {
             all.add(Corner.HOTSTART);
         }
-        return review(calc, all);
+        return review(calc, all, cancel);
     }
 
     /** In one corner only. */
     public static Review review(Calculation calc, Corner only) {
-        return review(calc, List.of(only));
+        return review(calc, List.of(only), new Cancel());
     }
 
     private static boolean someStartExceedsMost(Calculation calc) {
@@ -54,7 +64,7 @@ public final class Reviewer {
         return false;
     }
 
-    private static Review review(Calculation calc, List<Corner> corners) {
+    private static Review review(Calculation calc, List<Corner> corners, Cancel cancel) {
         Corner before = calc.corner();
         Scene scene = new Scene(calc);
         Choices choices = new Choices(calc.plan());
@@ -65,6 +75,7 @@ public final class Reviewer {
         Map<Corner, CornerFigures> figures = new EnumMap<>(Corner.class);
         List<Check> checks = Checks.inEachCorner(scene, notices);
         for (Corner corner : corners) {
+            cancel.check();
             calc.look(corner);
             findings.in(Optional.of(corner));
             checks.forEach(check -> check.look(findings));

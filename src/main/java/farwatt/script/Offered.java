@@ -4,7 +4,6 @@ import farwatt.engine.Value;
 import farwatt.language.Type;
 import farwatt.plan.Scenario;
 import farwatt.quantity.Units;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,31 +44,31 @@ final class Offered {
         Object of(Arguments arguments);
     }
 
-    private record Arguments(org.graalvm.polyglot.Value[] all) {
+    private record Arguments(List<org.graalvm.polyglot.Value> all) {
         WorkingPlan plan() {
-            return all[0].asProxyObject();
+            return all.get(0).asProxyObject();
         }
 
         org.graalvm.polyglot.Value at(int place) {
-            return all[place];
+            return all.get(place);
         }
 
         Optional<org.graalvm.polyglot.Value> maybe(int place) {
-            return place < all.length && !all[place].isNull() ? Optional.of(all[place]) : Optional.empty();
+            return place < all.size() && !all.get(place).isNull() ? Optional.of(all.get(place)) : Optional.empty();
         }
 
         String text(int place, String what) {
-            if (place >= all.length) {
+            if (place >= all.size()) {
                 throw ScriptFailure.of(ScriptCode.NO_TEXT, what, "nothing");
             }
-            return Handed.text(all[place], what);
+            return Handed.text(all.get(place), what);
         }
     }
 
     private void offer(String name, Body body) {
         ProxyExecutable function = values -> {
             try {
-                return body.of(new Arguments(values));
+                return body.of(new Arguments(List.of(values)));
             } catch (ScriptFailure e) {
                 throw failed(e.sentence());
             }
@@ -181,8 +180,7 @@ final class Offered {
         });
         offer("unknown", a -> {
             String key = a.at(1).asString();
-            List<String> known =
-                    Arrays.stream(a.all()).skip(2).map(v -> v.asString()).toList();
+            List<String> known = a.all().stream().skip(2).map(v -> v.asString()).toList();
             throw ScriptFailure.of(ScriptCode.NO_MEMBER, a.at(0).asString(), key, Near.hint(key, known));
         });
     }

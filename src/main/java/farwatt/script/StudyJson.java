@@ -82,8 +82,8 @@ final class StudyJson {
         json.close(']').key("read").open('{');
         all.forEach(scatter -> {
             json.key(scatter.heading().name()).open('{');
-            json.number("runs", scatter.runs())
-                    .number("without", scatter.without())
+            json.number("runs", (double) scatter.runs())
+                    .number("without", (double) scatter.without())
                     .number("mean", scatter.mean())
                     .number("deviation", scatter.deviation());
             for (int i = 0; i < LEVELS.size(); i++) {

@@ -25,7 +25,8 @@ public final class FarwattWindow extends Application {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 720;
 
-    private final List<ExecutorService> threads = List.of(thread("engine"), thread("disk"), thread("work"));
+    private final List<ExecutorService> threads =
+            List.of(thread("engine"), thread("disk"), thread("work"), thread("drawing"));
 
     private static ExecutorService thread(String name) {
         return Executors.newSingleThreadExecutor(task -> {
@@ -39,7 +40,8 @@ public final class FarwattWindow extends Application {
     public void start(Stage stage) throws Exception {
         Remembered remembered = new Remembered(folder().resolve("remembered.properties"));
         Plan first = WindowStart.demo();
-        Frame.Threads on = new Frame.Threads(threads.get(0), threads.get(1), threads.get(2), Platform::runLater);
+        Frame.Threads on =
+                new Frame.Threads(threads.get(0), threads.get(1), threads.get(2), threads.get(3), Platform::runLater);
         char sign = DecimalFormatSymbols.getInstance(Locale.getDefault(Locale.Category.FORMAT))
                 .getDecimalSeparator();
         Decimal decimal = sign == ',' ? Decimal.COMMA : Decimal.POINT;

@@ -34,6 +34,7 @@ public final class WindowRun implements AutoCloseable {
     public final FxRobot robot = new FxRobot();
     private final ExecutorService engine = Executors.newSingleThreadExecutor();
     private final ExecutorService disk = Executors.newSingleThreadExecutor();
+    private final ExecutorService drawing = Executors.newSingleThreadExecutor();
     private final ExecutorService work = Executors.newSingleThreadExecutor();
     public final Stage stage;
     public final Frame frame;
@@ -50,7 +51,7 @@ public final class WindowRun implements AutoCloseable {
         }
         frame = on(() -> {
             Remembered remembered = new Remembered(folder.resolve("remembered.properties"));
-            Frame.Threads threads = new Frame.Threads(engine, disk, work, Platform::runLater);
+            Frame.Threads threads = new Frame.Threads(engine, disk, work, drawing, Platform::runLater);
             Frame made = new Frame(threads, answers, remembered, decimal, "a tester", plan);
             Scene scene = new Scene(made, 1280, 720);
             scene.getStylesheets()
@@ -86,6 +87,7 @@ public final class WindowRun implements AutoCloseable {
     public void settle() {
         until("judged", () -> frame.desk().isJudged());
         drain(disk);
+        drain(drawing);
         WaitForAsyncUtils.waitForFxEvents();
     }
 
@@ -127,5 +129,6 @@ public final class WindowRun implements AutoCloseable {
         engine.shutdown();
         disk.shutdown();
         work.shutdown();
+        drawing.shutdown();
     }
 }

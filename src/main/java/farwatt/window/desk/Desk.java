@@ -39,6 +39,8 @@ public final class Desk {
     private Plan shown;
     private @Nullable Still still;
     private @Nullable Review review;
+    private long stills;
+    private long reviews;
     private boolean judged;
     /** Whether the corner looked at is whichever decides. */
     private boolean worst;
@@ -100,6 +102,16 @@ public final class Desk {
 
     public Corner corner() {
         return corner;
+    }
+
+    /** How many times values came in: another number means other {@link #still values}. */
+    public long stills() {
+        return stills;
+    }
+
+    /** The same for {@link #review judgements}. */
+    public long reviews() {
+        return reviews;
     }
 
     /** The values worked out last, which may be those of a moment ago. */
@@ -272,11 +284,13 @@ public final class Desk {
     }
 
     private void install(Still found) {
+        stills++;
         still = found;
         tell();
     }
 
     private void install(Review found) {
+        reviews++;
         review = found;
         judged = true;
         follow();

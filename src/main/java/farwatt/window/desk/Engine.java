@@ -38,7 +38,7 @@ final class Engine {
     private final Consumer<Notice> failures;
     private final AtomicLong newest = new AtomicLong();
     /** Stops the search for remedies as soon as something newer is wanted. */
-    private volatile Cancel searching = new Cancel();
+    private volatile Cancel judging = new Cancel();
     /** Only on the worker. */
     private @Nullable Calculation calculation;
 
@@ -58,7 +58,7 @@ final class Engine {
     /** Asks for a plan to be worked out; returns at once. */
     void want(Wanted wanted) {
         long number = newest.incrementAndGet();
-        searching.ask();
+        judging.ask();
         later(() -> guarded(() -> {
             Calculation calc = brought(wanted);
             if (number == newest.get()) {
@@ -70,18 +70,26 @@ final class Engine {
     }
 
     private void judge(long number, Calculation calc) {
-        if (number == newest.get()) {
-            Review review = Reviewer.review(calc);
+        Cancel cancel = new Cancel();
+        judging = cancel;
+        if (number != newest.get()) {
+            return;
+        }
+        try {
+            Review review = Reviewer.review(calc, cancel);
             home.execute(() -> install(number, () -> reviews.accept(review)));
             if (review.fails() > 0) {
                 later(() -> guarded(() -> mend(number, calc, review)));
             }
+        } catch (CancellationException e) {
+            // something newer is wanted, and will be answered instead
+            return;
         }
     }
 
     private void mend(long number, Calculation calc, Review review) {
         Cancel cancel = new Cancel();
-        searching = cancel;
+        judging = cancel;
         if (number != newest.get()) {
             return;
         }
@@ -89,7 +97,7 @@ final class Engine {
             Review mended = Remedies.of(calc, review, Progress.SILENT, cancel);
             home.execute(() -> install(number, () -> reviews.accept(mended)));
         } catch (CancellationException e) {
-            // something newer is wanted, and will be answered instead
+            // as above
             return;
         }
     }

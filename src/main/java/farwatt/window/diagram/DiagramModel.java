@@ -10,6 +10,8 @@ import farwatt.review.Review;
 import farwatt.window.desk.Desk;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.RejectedExecutionException;
 
 /** Which part of the diagram is seen, and what is chosen in it. Lengths in pixels of the window. */
 public final class DiagramModel {
@@ -18,29 +20,60 @@ public final class DiagramModel {
     private static final double STEP = 1.2;
 
     private final Desk desk;
+    private final Executor drawing;
+    private final Executor home;
     private Diagram diagram = new Diagram(0, 0, List.of(), List.of(), List.of(), List.of());
-    private Optional<Still> drawn = Optional.empty();
-    private Optional<Review> judged = Optional.empty();
+    private long stills;
+    private long reviews;
     private double scale = 1;
     private double left;
     private double top;
     private String chosen = "";
     private boolean fitted = true;
+    private boolean waiting;
 
-    public DiagramModel(Desk desk) {
+    /**
+     * @param drawing where diagrams are laid out: thousands of nodes take longer than a turn of the screen
+     * @param home the window's thread
+     */
+    public DiagramModel(Desk desk, Executor drawing, Executor home) {
         this.desk = desk;
+        this.drawing = drawing;
+        this.home = home;
     }
 
-    /** Takes over what was worked out; answers whether there is something else to draw. */
-    public boolean refresh() {
-        Optional<Still> still = desk.still();
-        if (still.isEmpty() || (still.equals(drawn) && desk.review().equals(judged))) {
-            return false;
+    /** Has what was worked out laid out, if it is something else; then tells on the window's thread. */
+    public void refresh(Runnable changed) {
+        if (desk.still().isPresent() && !waiting && isOld()) {
+            lay(desk.still().get(), changed);
         }
-        drawn = still;
-        judged = desk.review();
-        diagram = Diagram.of(still.get(), judged);
-        return true;
+    }
+
+    private boolean isOld() {
+        return desk.stills() != stills || desk.reviews() != reviews;
+    }
+
+    private void lay(Still still, Runnable changed) {
+        Optional<Review> review = desk.review();
+        stills = desk.stills();
+        reviews = desk.reviews();
+        waiting = true;
+        try {
+            drawing.execute(() -> {
+                Diagram laid = Diagram.of(still, review);
+                home.execute(() -> take(laid, changed));
+            });
+        } catch (RejectedExecutionException e) {
+            // the window is closing: nobody looks any more
+            waiting = false;
+        }
+    }
+
+    private void take(Diagram laid, Runnable changed) {
+        diagram = laid;
+        waiting = false;
+        changed.run();
+        refresh(changed);
     }
 
     public Diagram diagram() {
@@ -85,7 +118,7 @@ public final class DiagramModel {
     public void fit(double width, double height) {
         fitted = true;
         double wanted = Math.min(width / Math.max(1, diagram.width()), height / Math.max(1, diagram.height()));
-        scale = Math.max(0.6, Math.min(1, wanted));
+        scale = Math.max(0.3, Math.min(1, wanted));
         left = Math.max(0, (width / scale - diagram.width()) / 2);
         top = Math.max(0, (height / scale - diagram.height()) / 2);
     }

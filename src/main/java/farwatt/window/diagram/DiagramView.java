@@ -39,9 +39,12 @@ public final class DiagramView extends BorderPane {
         void to(Table table, String id);
     }
 
-    /** @param saving asks where to save the picture */
-    public DiagramView(Desk desk, Pointer pointer, Runnable saving) {
-        model = new DiagramModel(desk);
+    /**
+     * @param model of this view alone
+     * @param saving asks where to save the picture
+     */
+    public DiagramView(DiagramModel model, Desk desk, Pointer pointer, Runnable saving) {
+        this.model = model;
         this.pointer = pointer;
         Label title = new Label("Single-line diagram");
         title.getStyleClass().add("fw-side-title");
@@ -105,9 +108,7 @@ public final class DiagramView extends BorderPane {
     }
 
     private void refresh() {
-        if (model.refresh()) {
-            sized();
-        }
+        model.refresh(this::sized);
     }
 
     private void sized() {
@@ -206,7 +207,7 @@ public final class DiagramView extends BorderPane {
         surface.scale(model.scale(), model.scale());
         surface.translate(model.left(), model.top());
         Box seen = new Box(-model.left(), -model.top(), canvas.wide() / model.scale(), canvas.high() / model.scale());
-        DiagramPainter.paint(surface, palette, model.diagram(), seen, model::isChosen);
+        DiagramPainter.paint(surface, model.scale(), palette, model.diagram(), seen, model::isChosen);
     }
 
     /** The diagram as it is now, for a file. */

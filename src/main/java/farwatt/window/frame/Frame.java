@@ -10,6 +10,7 @@ import farwatt.window.compare.CompareView;
 import farwatt.window.desk.Desk;
 import farwatt.window.desk.DeskSheet;
 import farwatt.window.desk.UnitsShown;
+import farwatt.window.diagram.DiagramModel;
 import farwatt.window.diagram.DiagramView;
 import farwatt.window.grid.GridView;
 import farwatt.window.list.ListView;
@@ -64,9 +65,10 @@ public final class Frame extends BorderPane {
      * @param engine works plans out, one task after another
      * @param disk reads and writes the plan's file, one task after another
      * @param work what takes long: lists, workbooks, studies
+     * @param drawing lays diagrams out
      * @param home the window's thread
      */
-    public record Threads(Executor engine, Executor disk, Executor work, Executor home) {}
+    public record Threads(Executor engine, Executor disk, Executor work, Executor drawing, Executor home) {}
 
     public Frame(Threads threads, Asking asking, Remembered remembered, Decimal decimal, String owner, Plan first) {
         getStyleClass().add("fw-root");
@@ -100,7 +102,8 @@ public final class Frame extends BorderPane {
                 (title, endings) -> asking.save(title, files.suggested(endings.get(0)), endings),
                 talk::say);
         bench.add(STUDIES, studies);
-        diagram = new DiagramView(desk, (table, id) -> grid.point(table, id, ""), menus::picture);
+        DiagramModel drawn = new DiagramModel(desk, threads.drawing(), threads.home());
+        diagram = new DiagramView(drawn, desk, (table, id) -> grid.point(table, id, ""), menus::picture);
         sides.getItems().addAll(diagram, grid, why);
         sides.setDividerPositions(SIDES);
         stack.setOrientation(Orientation.VERTICAL);

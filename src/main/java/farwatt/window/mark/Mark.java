@@ -12,7 +12,8 @@ public enum Mark {
     FAIL(
             "Fails",
             "fw-fail",
-            "M0 0 H13 V13 H0 Z M3 4 L5.5 6.5 L3 9 L4 10 L6.5 7.5 L9 10 L10 9 L7.5 6.5 L10 4 L9 3 " + "L6.5 5.5 L4 3 Z"),
+            "M7 -1 L15 7 L7 15 L-1 7 Z M4.2 5 L6.2 7 L4.2 9 L5 9.8 L7 7.8 L9 9.8 L9.8 9 L7.8 7 L9.8 5 L9 4.2 "
+                    + "L7 6.2 L5 4.2 Z"),
     WARN("Mind", "fw-warn", "M7 0 L14 13 H0 Z"),
     NOTE("Note", "fw-note", "M3 6 A4 4 0 1 0 11 6 A4 4 0 1 0 3 6 Z"),
     BUSY("Working", "fw-note", "M0 5 H3 V8 H0 Z M5 5 H8 V8 H5 Z M10 5 H13 V8 H10 Z");

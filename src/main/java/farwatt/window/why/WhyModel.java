@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 /** What the side of reasons shows. */
 public final class WhyModel {
     private final Desk desk;
+    private long reviews = -1;
     private String expression = "";
     private String title = "";
 
@@ -54,6 +55,13 @@ public final class WhyModel {
                 answer.accept(found);
             }
         });
+    }
+
+    /** True if findings came in since this was asked last. */
+    boolean hasNews() {
+        boolean news = desk.reviews() != reviews;
+        reviews = desk.reviews();
+        return news;
     }
 
     /** What the review found, worst first. */

@@ -112,11 +112,11 @@ public final class WhyView extends SplitPane {
     }
 
     private void refresh() {
-        List<Finding> found = model.findings();
-        if (!found.equals(findings.getItems())) {
+        if (model.hasNews()) {
+            List<Finding> found = model.findings();
             findings.getItems().setAll(found);
+            findingsTitle.setText("Findings (" + found.size() + ")");
         }
-        findingsTitle.setText("Findings (" + found.size() + ")");
         model.ask(this::show);
     }
 
