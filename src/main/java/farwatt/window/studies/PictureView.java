@@ -68,7 +68,7 @@ final class PictureView extends ScrollPane {
 
     /** Draws another chart, or none. */
     void show(Optional<Drawing.Drawn> other) {
-        if (other.orElse(null) != drawn) {
+        if (!other.equals(Optional.ofNullable(drawn))) {
             drawn = other.orElse(null);
             marked = -1;
             lay();

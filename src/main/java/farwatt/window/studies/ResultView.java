@@ -133,7 +133,7 @@ final class ResultView extends BorderPane {
     void refresh() {
         Optional<StudyResult> now = model.result();
         stale.setVisible(model.isStale());
-        if (now.orElse(null) != shown) {
+        if (!now.equals(Optional.ofNullable(shown))) {
             shown = now.orElse(null);
             now.ifPresent(this::fill);
         }

@@ -198,7 +198,7 @@ public final class StudiesModel {
     }
 
     private void drawnAt(int mine, StudyResult of, Work.End<Drawing.Drawn> end) {
-        if (mine != drawings || result != of) {
+        if (mine != drawings || !of.equals(result)) {
             return;
         }
         if (end instanceof Work.End.Done<Drawing.Drawn> done) {

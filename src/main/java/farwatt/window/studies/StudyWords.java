@@ -107,7 +107,7 @@ final class StudyWords {
         Completion words = terms().complete(table, id, path.get().name(), part, part.length(), Decimal.POINT);
         List<Completion.Offer> offers = words.offers().stream()
                 .filter(offer -> offer.item().what() == Item.What.CHOICE
-                        || offer.item().what() == Item.What.ROW && offer.text().startsWith(part))
+                        || (offer.item().what() == Item.What.ROW && offer.text().startsWith(part)))
                 .filter(offer -> !offer.text().equals(part))
                 .toList();
         return new Completion(new Span(from, caret), offers);

@@ -20,7 +20,7 @@ final class TextRows implements StudyTable {
         }
 
         static Cell whole(long number) {
-            return new Cell(Long.toString(number), OptionalDouble.of(number));
+            return new Cell(Long.toString(number), OptionalDouble.of((double) number));
         }
     }
 
