@@ -1,6 +1,7 @@
 package farwatt.command;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import farwatt.picture.StudyCharts;
 import farwatt.quantity.Units;
 import farwatt.report.Messages;
 import farwatt.report.Refusal;
@@ -8,8 +9,11 @@ import farwatt.study.Effort;
 import farwatt.study.Ground;
 import farwatt.study.Grow;
 import farwatt.study.Grown;
+import farwatt.study.Sides;
 import java.io.IOException;
+import java.util.List;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Adds copies until a condition is met. */
@@ -28,9 +32,17 @@ final class GrowVerb extends StudyVerb {
     @Option(names = "--most", paramLabel = "N", description = "Copies to try at most; ${DEFAULT-VALUE} unless said.")
     private int most = Grow.USUAL_MOST;
 
+    @Mixin
+    private StudyPicture picture = new StudyPicture();
+
     @Override
     void study(Ground ground, Effort effort) throws Refusal, IOException {
+        picture.check(scenario());
         Grown grown = Grow.until(ground, copy, until, most, effort);
+        if (picture.isWanted()) {
+            Grown read = Grow.until(ground, copy, until, most, Sides.of(ground, until), effort);
+            picture.write(output(), List.of(StudyCharts.of(read, copy, picture.below(ground))));
+        }
         if (json) {
             json(ground, grown);
             return;

@@ -1,5 +1,6 @@
 package farwatt.command;
 
+import farwatt.picture.StudyCharts;
 import farwatt.quantity.Units;
 import farwatt.report.Messages;
 import farwatt.report.Refusal;
@@ -7,9 +8,14 @@ import farwatt.study.Effort;
 import farwatt.study.Ground;
 import farwatt.study.Limit;
 import farwatt.study.Limited;
+import farwatt.study.Points;
+import farwatt.study.Sides;
 import farwatt.study.Vary;
 import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Finds how far a value may go. */
@@ -25,9 +31,18 @@ final class LimitVerb extends StudyVerb {
     @Option(names = "--holds", required = true, paramLabel = "EXPR", description = "The condition.")
     private String holds = "";
 
+    @Mixin
+    private StudyPicture picture = new StudyPicture();
+
     @Override
     void study(Ground ground, Effort effort) throws Refusal, IOException {
-        Limited limited = Limit.find(ground, Vary.of(ground, vary), holds, effort);
+        picture.check(scenario());
+        Vary span = Vary.of(ground, vary);
+        Limited limited = Limit.find(ground, span, holds, effort);
+        if (picture.isWanted()) {
+            Optional<Points> sides = Sides.along(ground, span, holds, limited, effort);
+            picture.write(output(), List.of(StudyCharts.of(limited, sides, picture.below(ground))));
+        }
         if (json) {
             json(ground, limited);
         } else {

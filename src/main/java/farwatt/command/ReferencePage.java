@@ -23,6 +23,7 @@ final class ReferencePage {
             "script",
             "picture",
             "grid",
+            "studies",
             "window",
             "command");
     private static final String HEAD = """

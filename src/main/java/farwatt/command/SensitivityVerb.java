@@ -1,6 +1,7 @@
 package farwatt.command;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import farwatt.picture.StudyCharts;
 import farwatt.quantity.Decimal;
 import farwatt.quantity.Reader;
 import farwatt.quantity.Units;
@@ -15,6 +16,7 @@ import farwatt.study.Sensitivity;
 import java.io.IOException;
 import java.util.List;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Which input matters how much. */
@@ -30,8 +32,12 @@ final class SensitivityVerb extends StudyVerb {
     @Option(names = "--step", paramLabel = "SHARE", description = "The step; 5 %% unless said.")
     private String step = "5 %";
 
+    @Mixin
+    private StudyPicture picture = new StudyPicture();
+
     @Override
     void study(Ground ground, Effort effort) throws Refusal, IOException {
+        picture.check(scenario());
         Units units = new Units(ground.plan().currency());
         double share = Reader.read(step, units, Decimal.POINT)
                 .filter(typed -> typed.unit().symbol().equals("%"))
@@ -42,6 +48,9 @@ final class SensitivityVerb extends StudyVerb {
             json(effects, units);
         } else {
             text(effects);
+        }
+        if (picture.isWanted()) {
+            picture.write(output(), List.of(StudyCharts.of(effects, picture.below(ground))));
         }
     }
 

@@ -1,17 +1,23 @@
 package farwatt.command;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import farwatt.picture.Chart;
+import farwatt.picture.StudyCharts;
 import farwatt.quantity.Units;
 import farwatt.report.Refusal;
 import farwatt.study.Effort;
 import farwatt.study.Ground;
 import farwatt.study.Heading;
 import farwatt.study.Scatter;
+import farwatt.study.Sink;
 import farwatt.study.Spread;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** A tolerance study. */
@@ -42,23 +48,60 @@ final class SpreadVerb extends StudyVerb {
     @Option(names = "-o", paramLabel = "FILE.csv", description = "Writes every run there.")
     private String file = "";
 
+    @Mixin
+    private StudyPicture picture = new StudyPicture();
+
     @Override
     void study(Ground ground, Effort effort) throws Refusal, IOException {
+        picture.check(scenario());
         Spread spread = Spread.of(ground, varies(ground, vary), reads, runs, seed);
+        Values values = new Values();
         if (!file.isEmpty()) {
             try (StudyFile out = new StudyFile(file, spread.columns())) {
-                text(spread.run(effort, out));
+                List<Scatter> all = spread.run(effort, values.before(out));
+                text(all);
                 out.done();
+                values.draw(all, ground);
             }
             written(file);
         } else if (json) {
             try (StudyJson out = new StudyJson(
                     output(), spread.columns(), new Units(ground.plan().currency()))) {
-                List<Scatter> all = spread.run(effort, out::point);
+                List<Scatter> all = spread.run(effort, values.before(out::point));
                 summary(out.summary(), all);
+                values.draw(all, ground);
             }
         } else {
-            text(spread.run(effort, point -> {}));
+            List<Scatter> all = spread.run(effort, values.before(point -> {}));
+            text(all);
+            values.draw(all, ground);
+        }
+    }
+
+    /** What was read, kept for the picture where one is wanted. */
+    private final class Values {
+        private final double[][] kept = new double[picture.isWanted() ? reads.size() : 0][runs];
+
+        Sink before(Sink sink) {
+            return point -> {
+                for (int r = 0; r < kept.length; r++) {
+                    kept[r][(int) point.number()] = point.inside(vary.size() + r);
+                }
+                sink.take(point);
+            };
+        }
+
+        void draw(List<Scatter> all, Ground ground) throws Refusal {
+            List<Chart> charts = new ArrayList<>();
+            for (int r = 0; r < kept.length; r++) {
+                Scatter scatter = all.get(r);
+                OptionalDouble target =
+                        StudyPicture.target(ground, scatter.heading().name());
+                charts.add(StudyCharts.of(scatter, DoubleStream.of(kept[r]), target, picture.below(ground)));
+            }
+            if (!charts.isEmpty()) {
+                picture.write(output(), charts);
+            }
         }
     }
 

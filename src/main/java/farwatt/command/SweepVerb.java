@@ -5,11 +5,14 @@ import farwatt.report.Refusal;
 import farwatt.study.Effort;
 import farwatt.study.Ground;
 import farwatt.study.Points;
+import farwatt.study.Sink;
 import farwatt.study.Sweep;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Works out every combination of values in some cells. */
@@ -33,12 +36,17 @@ final class SweepVerb extends StudyVerb {
     @Option(names = "-o", paramLabel = "FILE.csv", description = "Writes the points there as they come.")
     private String file = "";
 
+    @Mixin
+    private StudyPicture picture = new StudyPicture();
+
     @Override
     void study(Ground ground, Effort effort) throws Refusal, IOException {
+        picture.check(scenario());
         Sweep sweep = Sweep.of(ground, varies(ground, over), reads);
+        Optional<Points> kept = picture.isWanted() ? Optional.of(sweep.points(effort)) : Optional.empty();
         if (!file.isEmpty()) {
             try (StudyFile out = new StudyFile(file, sweep.columns())) {
-                sweep.run(effort, out);
+                run(sweep, kept, effort, out);
                 out.done();
             }
             written(file);
@@ -46,7 +54,7 @@ final class SweepVerb extends StudyVerb {
             Summary summary = new Summary(sweep.columns(), sweep.varied());
             try (StudyJson out = new StudyJson(
                     output(), sweep.columns(), new Units(ground.plan().currency()))) {
-                sweep.run(effort, point -> {
+                run(sweep, kept, effort, point -> {
                     summary.take(point);
                     out.point(point);
                 });
@@ -56,9 +64,21 @@ final class SweepVerb extends StudyVerb {
             if (sweep.size() > MOST_SHOWN) {
                 throw Refusal.of(CommandCode.TOO_LONG_TO_SHOW, sweep.size(), MOST_SHOWN);
             }
-            Points points = sweep.points(effort);
+            Points points = kept.isPresent() ? kept.get() : sweep.points(effort);
             StudyText.table(output(), points);
             StudyText.reasons(output(), points);
+        }
+        if (kept.isPresent()) {
+            picture.write(output(), ground, kept.get(), sweep.varied());
+        }
+    }
+
+    /** Hands the points on: those that are kept, or as they are worked out. */
+    private static void run(Sweep sweep, Optional<Points> kept, Effort effort, Sink sink) throws IOException {
+        if (kept.isPresent()) {
+            kept.get().to(sink);
+        } else {
+            sweep.run(effort, sink);
         }
     }
 }

@@ -14,8 +14,12 @@ final class HeatPicture implements Picture {
     private static final double KEY = 110;
     private static final double KEY_BAR = 16;
     private static final double MOST_LABEL = 150;
+    private static final double LEAST_WIDTH = 420;
+    private static final double LEAST_HEIGHT = 90;
+    private static final double LARGEST_ON_SCREEN = 2;
 
     private final HeatMap map;
+    private final double margin;
     private final double cellWidth;
     private final double cellHeight;
     private final double labels;
@@ -25,16 +29,37 @@ final class HeatPicture implements Picture {
     private final Frame frame;
 
     HeatPicture(HeatMap map, Palette palette) {
+        this(map, palette, WIDE, HIGH, Frame.MARGIN);
+    }
+
+    HeatPicture(HeatMap map, Palette palette, Extent extent) {
+        this(
+                map,
+                palette,
+                extent.width() - 2 * Frame.NARROW - labels(map) - KEY,
+                extent.height() - Frame.around(map.caption(), extent.width(), Frame.NARROW) - TICK - 9 - 2 * TICK - 10,
+                Frame.NARROW);
+    }
+
+    private HeatPicture(HeatMap map, Palette palette, double wide, double high, double margin) {
         this.map = map;
+        this.margin = margin;
+        double largest = margin < Frame.MARGIN ? LARGEST_ON_SCREEN : 1;
+        double smallest = margin < Frame.MARGIN ? 2 : 4;
         // whole units, so that neighbours meet without a seam
-        cellWidth = Math.max(4, Math.min(84, Math.floor(WIDE / Math.max(1, map.columns()))));
-        cellHeight = Math.max(4, Math.min(34, Math.floor(HIGH / Math.max(1, map.rows()))));
-        labels = Math.ceil(Math.min(MOST_LABEL, widest(map.down().steps())) + 12);
+        cellWidth = Math.max(smallest, Math.min(84 * largest, Math.floor(wide / Math.max(1, map.columns()))));
+        cellHeight = Math.max(smallest, Math.min(34 * largest, Math.floor(high / Math.max(1, map.rows()))));
+        labels = labels(map);
         numbers = cellHeight > SIZE + 2 && widestNumber() < cellWidth - 4;
         least = map.least();
         most = map.most();
         double inner = labels + Math.max(plotWidth(), Fit.width(map.across().name(), SIZE, Weight.BOLD)) + KEY;
-        frame = new Frame(map.caption(), Math.max(420, inner), top() + plotHeight() + 2 * TICK + 10, palette);
+        double body = top() + plotHeight() + 2 * TICK + 10;
+        frame = new Frame(map.caption(), Math.max(LEAST_WIDTH, inner), body, margin, palette);
+    }
+
+    private static double labels(HeatMap map) {
+        return Math.ceil(Math.min(MOST_LABEL, widest(map.down().steps())) + 12);
     }
 
     private double top() {
@@ -46,7 +71,7 @@ final class HeatPicture implements Picture {
     }
 
     private double plotHeight() {
-        return Math.max(120, cellHeight * map.rows());
+        return Math.max(LEAST_HEIGHT, cellHeight * map.rows());
     }
 
     private static double widest(List<String> texts) {
@@ -213,7 +238,7 @@ final class HeatPicture implements Picture {
                 Anchor.START,
                 Ink.TEXT,
                 Weight.BOLD,
-                frame.width() - labels - 2 * Frame.MARGIN));
+                frame.width() - labels - 2 * margin));
     }
 
     private static Words tick(String text, double x, double y, Anchor anchor, double room) {

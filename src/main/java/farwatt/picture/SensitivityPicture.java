@@ -16,6 +16,10 @@ final class SensitivityPicture implements Picture {
     private static final double SIZE = 11.5;
     private static final double TOP = 44;
 
+    private static final double LEAST_PLOT = 120;
+
+    private final double names;
+    private final double plot;
     private final Sensitivity study;
     private final List<Sensitivity.Input> inputs;
     private final double least;
@@ -23,7 +27,22 @@ final class SensitivityPicture implements Picture {
     private final Frame frame;
 
     SensitivityPicture(Sensitivity study, Palette palette) {
+        this(study, palette, NAMES, PLOT, Frame.MARGIN);
+    }
+
+    SensitivityPicture(Sensitivity study, Palette palette, Extent extent) {
+        this(
+                study,
+                palette,
+                NAMES * 0.8,
+                Math.max(LEAST_PLOT, extent.width() - 2 * Frame.NARROW - NAMES * 0.8 - 2 * SIDE),
+                Frame.NARROW);
+    }
+
+    private SensitivityPicture(Sensitivity study, Palette palette, double names, double plot, double margin) {
         this.study = study;
+        this.names = names;
+        this.plot = plot;
         inputs = study.ordered();
         double[] all = inputs.stream()
                 .flatMapToDouble(i -> DoubleStream.of(i.below(), i.above()))
@@ -36,7 +55,8 @@ final class SensitivityPicture implements Picture {
         most = DoubleStream.concat(DoubleStream.of(base), DoubleStream.of(all))
                 .max()
                 .orElse(base);
-        frame = new Frame(study.caption(), NAMES + PLOT + 2 * SIDE, TOP + Math.max(1, inputs.size()) * ROW, palette);
+        double body = TOP + Math.max(1, inputs.size()) * ROW;
+        frame = new Frame(study.caption(), names + plot + 2 * SIDE, body, margin, palette);
     }
 
     @Override
@@ -58,22 +78,29 @@ final class SensitivityPicture implements Picture {
     public String description() {
         List<String> lines = new ArrayList<>();
         lines.add(study.of().label() + " as it is: " + study.of().text(study.base()) + ".");
-        for (Sensitivity.Input input : inputs) {
-            lines.add(Fit.plain(input.name()) + ": " + Fit.plain(input.lower()) + " gives "
-                    + study.of().text(input.below()) + ", " + Fit.plain(input.upper()) + " gives "
-                    + study.of().text(input.above()) + ".");
-        }
+        inputs.forEach(input -> lines.add(said(input) + "."));
         return Frame.described(lines);
+    }
+
+    private String said(Sensitivity.Input input) {
+        return Fit.plain(input.name()) + ": " + Fit.plain(input.lower()) + " gives "
+                + study.of().text(input.below()) + ", " + Fit.plain(input.upper()) + " gives "
+                + study.of().text(input.above());
     }
 
     @Override
     public List<Tip> tips() {
-        return List.of();
+        List<Tip> tips = new ArrayList<>();
+        for (int i = 0; i < inputs.size(); i++) {
+            Box row = new Box(0, TOP + i * ROW, names + 2 * SIDE + plot, ROW);
+            tips.add(new Tip(frame.moved(row), said(inputs.get(i))));
+        }
+        return tips;
     }
 
     private double x(double value) {
         double share = most > least ? (value - least) / (most - least) : 0.5;
-        return NAMES + SIDE + share * PLOT;
+        return names + SIDE + share * plot;
     }
 
     @Override
@@ -81,7 +108,7 @@ final class SensitivityPicture implements Picture {
         frame.paint(surface, brush -> {
             if (!Double.isFinite(study.base()) || inputs.isEmpty()) {
                 String none = Messages.text(PictureCode.NO_VALUES);
-                brush.write(new Words(none, 0, 30, 14, Anchor.START, Ink.TEXT, Weight.PLAIN, PLOT));
+                brush.write(new Words(none, 0, 30, 14, Anchor.START, Ink.TEXT, Weight.PLAIN, plot));
                 return;
             }
             head(brush);
@@ -103,7 +130,7 @@ final class SensitivityPicture implements Picture {
                 Anchor.MIDDLE,
                 Ink.TEXT,
                 Weight.BOLD,
-                PLOT));
+                plot + 2 * SIDE));
         double key = SIZE;
         bar(brush, new Box(0, key - BAR + 2, 26, BAR - 2), Step.DOWN);
         text(brush, "a step down", 32, key, Anchor.START, 80);
@@ -122,11 +149,11 @@ final class SensitivityPicture implements Picture {
     }
 
     private void input(Brush brush, Sensitivity.Input input, double top) {
-        double right = NAMES + 2 * SIDE + PLOT;
+        double right = names + 2 * SIDE + plot;
         brush.line(List.of(new Point(0, top), new Point(right, top)), Ink.TRACK, 1, List.of());
-        String name = Fit.trim(Fit.plain(input.name()), SIZE + 1, Weight.BOLD, NAMES - 8);
+        String name = Fit.trim(Fit.plain(input.name()), SIZE + 1, Weight.BOLD, names - 8);
         double middle = top + ROW / 2;
-        brush.write(new Words(name, 0, middle + 4, SIZE + 1, Anchor.START, Ink.TEXT, Weight.BOLD, NAMES - 8));
+        brush.write(new Words(name, 0, middle + 4, SIZE + 1, Anchor.START, Ink.TEXT, Weight.BOLD, names - 8));
         bar(brush, input.lower(), input.below(), middle - BAR - 1, Step.DOWN);
         bar(brush, input.upper(), input.above(), middle + 1, Step.UP);
     }

@@ -18,6 +18,7 @@ public final class BenchView extends BorderPane {
     private final Map<String, Node> things = new LinkedHashMap<>();
     private final HBox words = new HBox(2);
     private final Runnable folding;
+    private final ToggleButton whole = new ToggleButton("Whole height");
     private String lies = "";
 
     /** @param folding told when it is opened or folded away */
@@ -30,7 +31,10 @@ public final class BenchView extends BorderPane {
         fold.setOnAction(e -> fold());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(8, words, gap, fold);
+        whole.getStyleClass().add("fw-button");
+        whole.setTooltip(new Tooltip("Gives the bench the place of diagram and grid (Ctrl+F8)"));
+        whole.setOnAction(e -> folding.run());
+        HBox head = new HBox(8, words, gap, whole, fold);
         head.setAlignment(Pos.CENTER_LEFT);
         head.setStyle("-fx-padding: 0.15em 0.6em;");
         setTop(head);
@@ -77,6 +81,23 @@ public final class BenchView extends BorderPane {
     /** What can lie on it, by its words. */
     public List<String> places() {
         return List.copyOf(things.keySet());
+    }
+
+    /** True where it takes the place of what stands above it. */
+    public boolean isWhole() {
+        return isOpen() && whole.isSelected();
+    }
+
+    /** Takes that place, or gives it back. */
+    public void toggleWhole() {
+        if (isOpen()) {
+            whole.fire();
+        }
+    }
+
+    /** The word of what lies on it, "" if it is folded away. */
+    public String lies() {
+        return lies;
     }
 
     public boolean isOpen() {

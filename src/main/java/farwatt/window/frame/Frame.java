@@ -20,6 +20,7 @@ import farwatt.window.open.OpenFile;
 import farwatt.window.remember.Remembered;
 import farwatt.window.takeoff.TakeOffModel;
 import farwatt.window.takeoff.TakeOffView;
+import farwatt.window.studies.StudiesView;
 import farwatt.window.top.TopLine;
 import farwatt.window.why.WhyView;
 import farwatt.window.work.Work;
@@ -35,6 +36,11 @@ import javafx.scene.layout.VBox;
 public final class Frame extends BorderPane {
     /** How much of the height stays above the bench when it opens. */
     private static final double BENCH = 0.55;
+
+    /** The same where there is a picture on it. */
+    private static final double HIGH_BENCH = 0.4;
+
+    static final String STUDIES = "Studies";
 
     /** Where the diagram ends and where the reasons begin. */
     private static final double[] SIDES = {0.27, 0.75};
@@ -53,6 +59,7 @@ public final class Frame extends BorderPane {
     private final BenchView bench = new BenchView(this::benchFolded);
     private final ListView list;
     private final BackView back;
+    private final StudiesView studies;
     private final DiagramView diagram;
     private final SplitPane sides = new SplitPane();
     private final SplitPane stack = new SplitPane();
@@ -96,6 +103,13 @@ public final class Frame extends BorderPane {
         back = new BackView(new BackModel(desk, file, work), desk, talk::say);
         bench.add("Take-off", new TakeOffView(new TakeOffModel(desk, sheet::units), desk, talk::say));
         bench.add("Workbook back", back);
+        studies = new StudiesView(
+                desk,
+                threads.home(),
+                work,
+                (title, endings) -> asking.save(title, files.suggested(endings.get(0)), endings),
+                talk::say);
+        bench.add(STUDIES, studies);
         DiagramModel drawn = new DiagramModel(desk, threads.drawing(), threads.home());
         diagram = new DiagramView(drawn, desk, (table, id) -> grid.point(table, id, ""), menus::picture);
         sides.getItems().addAll(diagram, grid, why);
@@ -122,12 +136,21 @@ public final class Frame extends BorderPane {
     }
 
     private void benchFolded() {
-        if (bench.isOpen()) {
+        if (bench.isWhole()) {
+            stack.getItems().setAll(bench);
+        } else if (bench.isOpen()) {
             stack.getItems().setAll(sides, bench);
-            stack.setDividerPositions(BENCH);
+            stack.setDividerPositions(bench.lies().equals(STUDIES) ? HIGH_BENCH : BENCH);
         } else {
             stack.getItems().setAll(sides);
         }
+    }
+
+    /** Goes to the studies at the bench. */
+    void study() {
+        grid.commit();
+        bench.show(STUDIES);
+        studies.enter();
     }
 
     BenchView bench() {
@@ -170,6 +193,11 @@ public final class Frame extends BorderPane {
 
     GridView grid() {
         return grid;
+    }
+
+    /** Studies at the bench. */
+    public StudiesView studies() {
+        return studies;
     }
 
     DiagramView diagram() {

@@ -30,7 +30,9 @@ final class Keys {
         on(KeyCode.O, () -> committed(files::open), CTRL);
         on(KeyCode.N, () -> committed(files::begin), CTRL);
         on(KeyCode.F6, this::nextArea);
+        on(KeyCode.F10, frame::study);
         on(KeyCode.F8, () -> frame.bench().toggle());
+        on(KeyCode.F8, () -> frame.bench().toggleWhole(), CTRL);
     }
 
     private void on(KeyCode code, Runnable action, Modifier... with) {

@@ -15,6 +15,7 @@ public final class TabText {
         this.text = text;
     }
 
+    /** Cells by rows as one text. */
     public static String write(List<List<String>> rows) {
         StringBuilder out = new StringBuilder();
         for (List<String> row : rows) {
