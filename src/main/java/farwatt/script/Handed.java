@@ -38,9 +38,7 @@ final class Handed {
 
     /** A member; empty if it was left out or is undefined. */
     static Optional<Value> member(Value value, String key) {
-        return value.hasMember(key)
-                ? Optional.of(value.getMember(key)).filter(v -> !v.isNull())
-                : Optional.empty();
+        return value.hasMember(key) ? Optional.of(value.getMember(key)).filter(v -> !v.isNull()) : Optional.empty();
     }
 
     static Value needed(Value value, String what, String key) {

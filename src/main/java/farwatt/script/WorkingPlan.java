@@ -54,6 +54,7 @@ final class WorkingPlan implements Proxy {
     private final Map<List<String>, Change> waiting = new LinkedHashMap<>();
     /** True if the calculation has to take the plan as a whole. */
     private boolean stale;
+
     private @Nullable PlanCells cells;
     private @Nullable Wording wording;
     private @Nullable Set<String> ids;

@@ -100,12 +100,15 @@ class BorderTest {
         for (int round = 0; round < 12; round++) {
             for (int i = random.nextInt(6); i >= 0; i--) {
                 String[] set = choose(plan, random);
-                script.append("plan.set(\"").append(set[0]).append("\", '").append(set[4]).append("');\n");
+                script.append("plan.set(\"")
+                        .append(set[0])
+                        .append("\", '")
+                        .append(set[4])
+                        .append("');\n");
                 Cell cell = Cell.text(set[4]);
                 plan = Edit.apply(
                                 plan,
-                                new Change.SetCell(
-                                        Table.of(set[1]).orElseThrow(), set[2], set[3], Optional.of(cell)))
+                                new Change.SetCell(Table.of(set[1]).orElseThrow(), set[2], set[3], Optional.of(cell)))
                         .plan();
             }
             script.append("print(plan.text('gate.reserve_share'), plan.text('plan.lost'));\n");
@@ -115,7 +118,9 @@ class BorderTest {
         }
         Scripts.Ran ran = Scripts.run(script.toString());
         assertEquals(
-                String.join("\n", expected), ran.printed(), () -> script + ran.outcome().said());
+                String.join("\n", expected),
+                ran.printed(),
+                () -> script + ran.outcome().said());
     }
 
     private static String text(Calculation calculation, String expression) {
@@ -132,9 +137,7 @@ class BorderTest {
             case 0 -> new String[] {quoted + ".length", "runs", run.id(), "length", 5 + random.nextInt(60) + " m"};
             case 1 -> new String[] {quoted + ".gauge", "runs", run.id(), "gauge", 21 + random.nextInt(4) + " AWG"};
             case 2 -> new String[] {"quay.ambient", "zones", "quay", "ambient", random.nextInt(50) + " degC"};
-            case 3 -> new String[] {
-                "corner", "plan", "", "corner", Corner.values()[random.nextInt(5)].word()
-            };
+            case 3 -> new String[] {"corner", "plan", "", "corner", Corner.values()[random.nextInt(5)].word()};
             default -> new String[] {"dark", "values", "dark", "is", random.nextBoolean() ? "yes" : "no"};
         };
     }

@@ -24,7 +24,8 @@ class MemoryTest {
     @Test
     void manyRunsOfALargeSweepLeaveMemoryWhereItWas() {
         int[] points = {0};
-        Session session = new Session(line -> points[0] += line.kind().equals("print") ? Integer.parseInt(line.part(0)) : 0);
+        Session session =
+                new Session(line -> points[0] += line.kind().equals("print") ? Integer.parseInt(line.part(0)) : 0);
         String plan = Changes.text(Scripts.ferry());
         long before = 0;
         for (int run = 0; run < RUNS; run++) {

@@ -99,12 +99,9 @@ class SandboxTest {
                 print(Math.max.call(null, 1, 2), [...'ab'], Object.keys(Object.prototype), typeof Error.prepareStackTrace);
                 try { plan.get('nothing'); } catch (e) { print(e.message.slice(0, 15), e.stack.slice(0, 9)); }
                 """);
-        assertEquals(
-                """
+        assertEquals("""
                 ["office", "quay"] nothing nothing undefined
                 2 ["a", "b"] [] undefined
-                Found "nothing" PlanError""",
-                ran.printed(),
-                ran.outcome().said());
+                Found "nothing" PlanError""", ran.printed(), ran.outcome().said());
     }
 }

@@ -59,8 +59,9 @@ class BruteForceTest {
             for (int copies = 0; copies < grown.points().size(); copies++) {
                 Plan now = copies(plan, "cam 1.1", "gate 1", copies);
                 String where = "seed " + seed + " copies " + copies;
-                String said = grown.points().why(copies, 1).orElse(Double.toHexString(grown.points()
-                        .inside(copies, 1)));
+                String said = grown.points()
+                        .why(copies, 1)
+                        .orElse(Double.toHexString(grown.points().inside(copies, 1)));
                 assertEquals(
                         StudyPlans.fresh(now, corner(seed), until).replace("copy ", ""),
                         said.replaceAll("cam 1\\.(?=[2-9]|1[0-9])", ""),
@@ -165,7 +166,12 @@ class BruteForceTest {
     private static String moved(Plan plan, Inputs input, double inside, Corner corner, String read) {
         String text = Show.exact(inside, input.heading().unit());
         return StudyPlans.fresh(
-                StudyPlans.with(plan, input.knob().table(), input.knob().id(), input.knob().name(), text),
+                StudyPlans.with(
+                        plan,
+                        input.knob().table(),
+                        input.knob().id(),
+                        input.knob().name(),
+                        text),
                 corner,
                 read);
     }
@@ -176,8 +182,8 @@ class BruteForceTest {
             Plan plan = StudyPlans.random(new Random(seed));
             Ground ground = Ground.of(plan, corner(seed));
             List<String> reads = List.of("least(volts of devices)", "'gate 1'.reserve_share >= 20 %");
-            List<Vary> vary = List.of(
-                    Vary.of(ground, "'trunk 1'.length = 200 m ~ 60 %"), Vary.of(ground, "night = 3 W .. 12 W"));
+            List<Vary> vary =
+                    List.of(Vary.of(ground, "'trunk 1'.length = 200 m ~ 60 %"), Vary.of(ground, "night = 3 W .. 12 W"));
             double[] volts = new double[30];
             int[] failing = {0};
             List<Scatter> all = Spread.of(ground, vary, reads, volts.length, seed)
@@ -187,26 +193,30 @@ class BruteForceTest {
                                 Table.RUNS,
                                 "trunk 1",
                                 "length",
-                                Show.exact(point.inside(0), vary.get(0).heading().unit()));
+                                Show.exact(
+                                        point.inside(0), vary.get(0).heading().unit()));
                         now = StudyPlans.with(
                                 now,
                                 Table.VALUES,
                                 "night",
                                 "is",
-                                Show.exact(point.inside(1), vary.get(1).heading().unit()));
+                                Show.exact(
+                                        point.inside(1), vary.get(1).heading().unit()));
                         Calculation own = calculated(now, ground.corner());
                         volts[(int) point.number()] =
                                 own.ask(reads.get(0)).value().orElseThrow().inside();
                         Value enough = own.ask(reads.get(1)).value().orElseThrow();
                         failing[0] += enough.isPresent() && enough.inside() == 1 ? 0 : 1;
                     });
-            double[] there = Arrays.stream(volts).filter(v -> !Double.isNaN(v)).sorted().toArray();
+            double[] there =
+                    Arrays.stream(volts).filter(v -> !Double.isNaN(v)).sorted().toArray();
             assertEquals(volts.length - there.length, all.get(0).without(), "seed " + seed);
             assertEquals(failing[0] / 30.0, all.get(1).failing(), 1e-12, "seed " + seed);
             if (there.length > 0) {
                 assertEquals(there[0], all.get(0).levels().get(0));
                 assertEquals(there[there.length - 1], all.get(0).levels().get(8));
-                assertEquals(Arrays.stream(there).average().orElseThrow(), all.get(0).mean(), 1e-9);
+                assertEquals(
+                        Arrays.stream(there).average().orElseThrow(), all.get(0).mean(), 1e-9);
             }
         }
     }
@@ -248,8 +258,8 @@ class BruteForceTest {
                         .points()));
                 said.add(points(
                         Limit.find(ground, length, share + " > 20 %", effort).points()));
-                said.add(points(
-                        Sweep.of(ground, List.of(length), List.of(share)).points(effort)));
+                said.add(
+                        points(Sweep.of(ground, List.of(length), List.of(share)).points(effort)));
                 Vary bell = Vary.of(ground, "'trunk 1'.length = 95 m ~ 30 %");
                 said.add(Spread.of(ground, List.of(bell), List.of(share), 500, seed)
                         .run(effort, point -> said.add(Double.toHexString(point.inside(1))))
