@@ -17,6 +17,7 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 /** Makes the library's chart of a curve in our own look. */
 final class ChartMaker {
     private static final double AIR = 0.06;
+    private static final double HALF = 0.5;
     private static final double SIZE = 12;
     private static final int DIGITS = 6;
 
@@ -42,7 +43,7 @@ final class ChartMaker {
         boolean whole = curve.form() == Curve.Form.STEPS;
         // the library steps further apart until no label comes twice: whole pieces get whole labels
         chart.setCustomXAxisTickLabelsFormatter(x -> Show.number(whole ? Math.rint(x) : x, DIGITS));
-        chart.setCustomYAxisTickLabelsFormatter(y -> Show.number(y, DIGITS));
+        chart.setCustomYAxisTickLabelsFormatter(y -> curve.up().mark(y, DIGITS));
         XYSeries series = chart.addSeries(
                 "points",
                 points.stream().mapToDouble(Point::x).toArray(),
@@ -53,11 +54,11 @@ final class ChartMaker {
         series.setFillColor(colour(Ink.TRACK));
         series.setXYSeriesRenderStyle(
                 switch (curve.form()) {
-                    case LINE -> XYSeriesRenderStyle.Line;
+                    case LINE, MARKED -> XYSeriesRenderStyle.Line;
                     case STEPS -> XYSeriesRenderStyle.Step;
                     case COLUMNS -> XYSeriesRenderStyle.StepArea;
                 });
-        boolean marked = curve.form() == Curve.Form.STEPS || points.size() == 1;
+        boolean marked = curve.form() == Curve.Form.STEPS || curve.form() == Curve.Form.MARKED || points.size() == 1;
         series.setMarker(marked ? SeriesMarkers.CIRCLE : SeriesMarkers.NONE);
         return chart;
     }
@@ -104,6 +105,10 @@ final class ChartMaker {
         style.setXAxisMax(across[1] + air(across) * Math.max(airX, 0.02));
         style.setYAxisMin(curve.form() == Curve.Form.COLUMNS ? 0.0 : up[0] - air(up) * AIR);
         style.setYAxisMax(up[1] + air(up) * AIR);
+        if (!curve.up().words().isEmpty()) {
+            style.setYAxisMin(-HALF / 2);
+            style.setYAxisMax(curve.up().words().size() - 1 + HALF / 2);
+        }
     }
 
     private double[] ends(DoubleStream values, Guide.Way way, Measure measure) {

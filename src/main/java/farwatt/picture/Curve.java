@@ -13,11 +13,14 @@ import java.util.List;
  * @param form how the points are joined
  * @param guides the target, the limit found, and others
  */
-public record Curve(Caption caption, Measure across, Measure up, List<Point> points, Form form, List<Guide> guides) {
+public record Curve(Caption caption, Measure across, Measure up, List<Point> points, Form form, List<Guide> guides)
+        implements Chart {
     /** How points are joined. */
     public enum Form {
         /** By a straight line: what is varied can take any value. */
         LINE,
+        /** The same with each point marked: few values were tried. */
+        MARKED,
         /** By steps, each point marked: what is varied goes by whole pieces. */
         STEPS,
         /** As columns that stand side by side, each from its x to the next. */
@@ -29,7 +32,7 @@ public record Curve(Caption caption, Measure across, Measure up, List<Point> poi
         guides = List.copyOf(guides);
     }
 
-    /** The picture in the colours of a palette. */
+    @Override
     public Picture picture(Palette palette) {
         return new CurvePicture(this, palette);
     }

@@ -3,6 +3,7 @@ package farwatt.picture;
 import farwatt.report.Messages;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -66,9 +67,55 @@ final class CurvePicture implements Picture {
         return Frame.described(lines);
     }
 
+    /** Each point has the stretch of the chart that is nearest to it, each column its own. */
     @Override
     public List<Tip> tips() {
-        return List.of();
+        if (isEmpty()) {
+            return List.of();
+        }
+        XYChart chart = new ChartMaker(curve, points, guides, palette).chart(WIDE, HIGH);
+        Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+        chart.paint(nowhere, WIDE, HIGH);
+        nowhere.dispose();
+        double top = band + chart.getScreenYFromChart(chart.getStyler().getYAxisMax());
+        double bottom = band + chart.getScreenYFromChart(chart.getStyler().getYAxisMin());
+        double[] edges = edges(chart);
+        List<Tip> tips = new ArrayList<>();
+        for (int i = 0; i + 1 < edges.length; i++) {
+            Box box = new Box(edges[i], top, edges[i + 1] - edges[i], bottom - top);
+            tips.add(new Tip(frame.moved(box), said(i)));
+        }
+        return tips;
+    }
+
+    private double[] edges(XYChart chart) {
+        boolean columns = curve.form() == Curve.Form.COLUMNS;
+        double[] at = points.stream()
+                .mapToDouble(p -> chart.getScreenXFromChart(p.x()))
+                .toArray();
+        if (columns) {
+            return at;
+        }
+        double[] edges = new double[at.length + 1];
+        edges[0] = chart.getScreenXFromChart(chart.getStyler().getXAxisMin());
+        for (int i = 1; i < at.length; i++) {
+            edges[i] = (at[i - 1] + at[i]) / 2;
+        }
+        edges[at.length] = chart.getScreenXFromChart(chart.getStyler().getXAxisMax());
+        return edges;
+    }
+
+    private String said(int point) {
+        String from = across(points.get(point).x());
+        String to = curve.form() == Curve.Form.COLUMNS
+                ? " to " + across(points.get(point + 1).x())
+                : "";
+        double y = points.get(point).y();
+        return from + to + ": " + curve.up().text(curve.up().unit().toInside(y));
+    }
+
+    private String across(double shown) {
+        return curve.across().text(curve.across().unit().toInside(shown));
     }
 
     private boolean isEmpty() {
@@ -103,14 +150,18 @@ final class CurvePicture implements Picture {
         double left = chart.getScreenXFromChart(chart.getStyler().getXAxisMin());
         double right = chart.getScreenXFromChart(chart.getStyler().getXAxisMax());
         double bottom = chart.getScreenYFromChart(chart.getStyler().getYAxisMin());
+        words(brush, chart, left);
         double row = -band + LABEL;
         for (Guide guide : guides) {
             if (guide.way() == Guide.Way.LEVEL) {
                 double y = chart.getScreenYFromChart(curve.up().unit().fromInside(guide.at()));
                 brush.line(List.of(new Point(left, y), new Point(right, y)), Ink.BAD, 1.6, List.of(9.0, 5.0));
-                Words words = label(guide, right - 6, y - 6, Anchor.END, right - left - 12);
+                boolean first = isFree(guide);
+                double at = first ? left + 6 : right - 6;
+                Words words = label(guide, at, y - 6, first ? Anchor.START : Anchor.END, right - left - 12);
                 double wide = Fit.width(words.text(), LABEL, Weight.BOLD);
-                brush.fill(new Box(words.x() - wide - 2, y - 6 - LABEL, wide + 4, LABEL * 1.3), Ink.CARD);
+                double from = first ? at - 2 : at - wide - 2;
+                brush.fill(new Box(from, y - 6 - LABEL, wide + 4, LABEL * 1.3), Ink.CARD);
                 brush.write(words);
             } else {
                 double x = chart.getScreenXFromChart(curve.across().unit().fromInside(guide.at()));
@@ -122,6 +173,24 @@ final class CurvePicture implements Picture {
                 row += LABEL_LINE;
             }
         }
+    }
+
+    /** What the whole numbers of the upright axis stand for, over their levels: the library would space them by size. */
+    private void words(Brush brush, XYChart chart, double left) {
+        List<String> words = curve.up().words();
+        for (int i = 0; i < words.size(); i++) {
+            double y = chart.getScreenYFromChart(i) - 8;
+            String text = Fit.plain(words.get(i));
+            brush.write(new Words(text, left + 6, y, LABEL, Anchor.START, Ink.TEXT, Weight.BOLD, WIDE - left));
+        }
+    }
+
+    /** True where the curve begins farther from a level guide than it ends. */
+    private boolean isFree(Guide guide) {
+        double at = curve.up().unit().fromInside(guide.at());
+        double begins = Math.abs(points.get(0).y() - at);
+        double ends = Math.abs(points.get(points.size() - 1).y() - at);
+        return begins > ends;
     }
 
     private static Words label(Guide guide, double x, double y, Anchor anchor, double room) {

@@ -15,7 +15,8 @@ import java.util.stream.IntStream;
  * @param of what the values are
  * @param target SI; empty for no line
  */
-public record HeatMap(Caption caption, Scale across, Scale down, Cells cells, Measure of, OptionalDouble target) {
+public record HeatMap(Caption caption, Scale across, Scale down, Cells cells, Measure of, OptionalDouble target)
+        implements Chart {
     /** The values by column and row, SI; a NaN where there is none. */
     @FunctionalInterface
     public interface Cells {
@@ -60,7 +61,7 @@ public record HeatMap(Caption caption, Scale across, Scale down, Cells cells, Me
         return target.isPresent() && value(column, row) >= target.getAsDouble();
     }
 
-    /** The picture in the colours of a palette. */
+    @Override
     public Picture picture(Palette palette) {
         return new HeatPicture(this, palette);
     }

@@ -13,7 +13,15 @@ enum PictureCode implements Code {
     NOTHING,
     NO_VALUES,
     FIGURES,
-    UNDRAWN;
+    UNDRAWN,
+    NO_CHART,
+    HELD,
+    THINNED,
+    STRONGEST,
+    FITTED,
+    HOLDS_TO,
+    LIMIT,
+    TARGET;
 
     @Override
     public String room() {

@@ -33,6 +33,25 @@ public final class PictureFile {
      * @throws Refusal if the name ends otherwise, the place cannot be written to, or no font is there
      */
     public static void write(Picture picture, Path target) throws Refusal {
+        check(target);
+        byte[] bytes = isPng(target) ? png(picture) : svg(picture);
+        try {
+            put(bytes, target);
+        } catch (IOException e) {
+            throw Refusal.of(PictureCode.NOT_WRITTEN, target, reason(e));
+        }
+    }
+
+    private static boolean isPng(Path target) {
+        return String.valueOf(target.getFileName()).toLowerCase(Locale.ROOT).endsWith(".png");
+    }
+
+    /**
+     * Looks whether a picture could be written there, before anything long is worked out for it.
+     *
+     * @throws Refusal if the name ends otherwise than in .png or .svg, or the place cannot hold it
+     */
+    public static void check(Path target) throws Refusal {
         String name = String.valueOf(target.getFileName()).toLowerCase(Locale.ROOT);
         if (!name.endsWith(".png") && !name.endsWith(".svg")) {
             throw Refusal.of(PictureCode.BAD_ENDING, target);
@@ -43,12 +62,6 @@ public final class PictureFile {
         }
         if (Files.isDirectory(target)) {
             throw Refusal.of(PictureCode.IS_FOLDER, target);
-        }
-        byte[] bytes = name.endsWith(".png") ? png(picture) : svg(picture);
-        try {
-            put(bytes, target);
-        } catch (IOException e) {
-            throw Refusal.of(PictureCode.NOT_WRITTEN, target, reason(e));
         }
     }
 

@@ -12,7 +12,7 @@ import java.util.List;
  * @param base the value as the plan stands, SI
  * @param inputs in any order
  */
-public record Sensitivity(Caption caption, Measure of, double base, List<Input> inputs) {
+public record Sensitivity(Caption caption, Measure of, double base, List<Input> inputs) implements Chart {
     /**
      * One input.
      *
@@ -44,7 +44,7 @@ public record Sensitivity(Caption caption, Measure of, double base, List<Input> 
         return Double.isFinite(apart) ? apart : Double.MAX_VALUE;
     }
 
-    /** The picture in the colours of a palette. */
+    @Override
     public Picture picture(Palette palette) {
         return new SensitivityPicture(this, palette);
     }

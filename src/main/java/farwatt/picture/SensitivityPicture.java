@@ -58,17 +58,24 @@ final class SensitivityPicture implements Picture {
     public String description() {
         List<String> lines = new ArrayList<>();
         lines.add(study.of().label() + " as it is: " + study.of().text(study.base()) + ".");
-        for (Sensitivity.Input input : inputs) {
-            lines.add(Fit.plain(input.name()) + ": " + Fit.plain(input.lower()) + " gives "
-                    + study.of().text(input.below()) + ", " + Fit.plain(input.upper()) + " gives "
-                    + study.of().text(input.above()) + ".");
-        }
+        inputs.forEach(input -> lines.add(said(input) + "."));
         return Frame.described(lines);
+    }
+
+    private String said(Sensitivity.Input input) {
+        return Fit.plain(input.name()) + ": " + Fit.plain(input.lower()) + " gives "
+                + study.of().text(input.below()) + ", " + Fit.plain(input.upper()) + " gives "
+                + study.of().text(input.above());
     }
 
     @Override
     public List<Tip> tips() {
-        return List.of();
+        List<Tip> tips = new ArrayList<>();
+        for (int i = 0; i < inputs.size(); i++) {
+            Box row = new Box(0, TOP + i * ROW, NAMES + 2 * SIDE + PLOT, ROW);
+            tips.add(new Tip(frame.moved(row), said(inputs.get(i))));
+        }
+        return tips;
     }
 
     private double x(double value) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /**
  * How often each value came up among many trials, as columns with lines at some percentiles.
@@ -15,7 +16,8 @@ import java.util.OptionalDouble;
  * @param percents which percentiles get a line, 0 to 100
  * @param target gets a line too; empty for none
  */
-public record Spread(Caption caption, Measure of, List<Double> values, List<Double> percents, OptionalDouble target) {
+public record Spread(Caption caption, Measure of, List<Double> values, List<Double> percents, OptionalDouble target)
+        implements Chart {
     private static final int MOST_COLUMNS = 48;
     private static final Unit PERCENT = new Unit("%", Unit.ONE.dimension(), 1, 100, Unit.Form.PLAIN);
 
@@ -24,17 +26,18 @@ public record Spread(Caption caption, Measure of, List<Double> values, List<Doub
         percents = List.copyOf(percents);
     }
 
-    /** The picture in the colours of a palette. */
+    @Override
     public Picture picture(Palette palette) {
         return curve().picture(palette);
     }
 
     Curve curve() {
-        double[] sorted = values.stream()
-                .mapToDouble(v -> v)
-                .filter(Double::isFinite)
-                .sorted()
-                .toArray();
+        return curve(caption, of, values.stream().mapToDouble(v -> v), percents, target);
+    }
+
+    /** The same of values that come one by one, however many. */
+    static Curve curve(Caption caption, Measure of, DoubleStream values, List<Double> percents, OptionalDouble target) {
+        double[] sorted = values.filter(Double::isFinite).sorted().toArray();
         List<Guide> guides = new ArrayList<>();
         if (sorted.length > 0) {
             for (double percent : percents) {

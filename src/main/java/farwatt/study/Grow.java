@@ -12,6 +12,7 @@ import farwatt.plan.Table;
 import farwatt.quantity.Unit;
 import farwatt.report.Messages;
 import farwatt.report.Refusal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -25,20 +26,25 @@ public final class Grow {
 
     private final Ground ground;
     private final String until;
+    private final List<String> reads;
     private final int most;
     private final Effort effort;
     private final Points points;
     private Optional<Integer> firstDark = Optional.empty();
     private String darkId = "";
 
-    private Grow(Ground ground, String until, int most, Effort effort) {
+    private Grow(Ground ground, String until, List<String> reads, int most, Effort effort) throws Refusal {
         this.ground = ground;
         this.until = until;
+        this.reads = List.copyOf(reads);
         this.most = most;
         this.effort = effort;
         Heading copies = new Heading("copies", Type.of(Unit.ONE), Unit.ONE);
         Heading condition = new Heading(until.strip(), Type.Plain.YES_NO, Unit.ONE);
-        points = new Points(List.of(copies, condition, new Heading("dark", Type.of(Unit.ONE), Unit.ONE)), 16);
+        List<Heading> columns = new ArrayList<>(List.of(copies, condition));
+        columns.add(new Heading("dark", Type.of(Unit.ONE), Unit.ONE));
+        columns.addAll(ground.headings(reads));
+        points = new Points(columns, 16);
     }
 
     /**
@@ -51,12 +57,23 @@ public final class Grow {
      * @throws CancellationException if that was asked for
      */
     public static Grown until(Ground ground, String id, String until, int most, Effort effort) throws Refusal {
+        return until(ground, id, until, most, List.of(), effort);
+    }
+
+    /**
+     * The same, with more that is read after each copy.
+     *
+     * @param reads expressions, each a column from {@link Grown#READS} on
+     * @throws Refusal as above, or if one of them cannot be understood
+     */
+    public static Grown until(Ground ground, String id, String until, int most, List<String> reads, Effort effort)
+            throws Refusal {
         ground.condition(until);
         if (most < 1 || most > MOST) {
             throw Refusal.of(StudyCode.BAD_MOST, most, MOST);
         }
         Plan.Spot spot = spot(ground.plan(), id);
-        return new Grow(ground, until, most, effort).run(spot);
+        return new Grow(ground, until, reads, most, effort).run(spot);
     }
 
     private static Plan.Spot spot(Plan plan, String id) throws Refusal {
@@ -81,8 +98,7 @@ public final class Grow {
         for (int copies = 0; ; copies++) {
             Value met = calculation.ask(until).value().orElseThrow();
             int dark = dark(calculation, copies);
-            points.add(MadePoint.of(points.columns(), new double[] {copies, met.inside(), dark})
-                    .because(1, met));
+            points.add(point(calculation, copies, met, dark));
             if (!met.isPresent() || met.inside() == 1) {
                 return grown(copies, met);
             }
@@ -99,6 +115,17 @@ public final class Grow {
             calculation.look(ground.corner());
             meter.done(copies + 1);
         }
+    }
+
+    private MadePoint point(Calculation calculation, int copies, Value met, int dark) {
+        double[] insides = new double[Grown.READS + reads.size()];
+        insides[0] = copies;
+        insides[2] = dark;
+        MadePoint point = MadePoint.of(points.columns(), insides).because(1, met);
+        for (int r = 0; r < reads.size(); r++) {
+            point.because(Grown.READS + r, calculation.ask(reads.get(r)).value().orElseThrow());
+        }
+        return point;
     }
 
     private Grown grown(int copies, Value met) {

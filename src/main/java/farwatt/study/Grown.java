@@ -10,7 +10,10 @@ import java.util.Optional;
  * @param reached true if the condition was met or lost its value; false if the most was tried without
  * @param firstDark with that many copies the first device or switch stays without power; empty if none did
  * @param darkId that device or switch, "" if none
- * @param points by number of copies: the condition, and how many devices have no power
+ * @param points by number of copies: the condition, how many devices have no power, and what else was read
  */
 public record Grown(
-        int fitted, String stoppedBy, boolean reached, Optional<Integer> firstDark, String darkId, Points points) {}
+        int fitted, String stoppedBy, boolean reached, Optional<Integer> firstDark, String darkId, Points points) {
+    /** The first column of what else was read. */
+    public static final int READS = 3;
+}
