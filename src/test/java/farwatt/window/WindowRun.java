@@ -122,6 +122,7 @@ public final class WindowRun implements AutoCloseable {
     public void close() {
         on(() -> {
             stage.hide();
+            frame.close();
             return true;
         });
         engine.shutdown();

@@ -47,6 +47,7 @@ public final class Frame extends BorderPane {
     private final ScenarioDoings scenarios;
     private final BenchView bench = new BenchView(this::benchFolded);
     private final ListView list;
+    private final Scripts scripts;
     private final DiagramView diagram;
     private final SplitPane sides = new SplitPane();
     private final SplitPane stack = new SplitPane();
@@ -86,6 +87,8 @@ public final class Frame extends BorderPane {
         list = new ListView(desk, work, talk::say, () -> grid.toCells());
         bench.add("Side by side", new CompareView(desk, work, talk::say));
         bench.add("List", list);
+        scripts = new Scripts(desk, sheet, threads, asking, remembered, talk::say);
+        bench.add(Scripts.WORD, scripts.view());
         diagram = new DiagramView(desk, (table, id) -> grid.point(table, id, ""), menus::picture);
         sides.getItems().addAll(diagram, grid, why);
         sides.setDividerPositions(SIDES);
@@ -121,6 +124,10 @@ public final class Frame extends BorderPane {
 
     BenchView bench() {
         return bench;
+    }
+
+    Scripts scripts() {
+        return scripts;
     }
 
     ListView list() {
@@ -198,7 +205,13 @@ public final class Frame extends BorderPane {
         grid.commit();
         files.unlessUnsaved(() -> {
             file.release();
+            close();
             then.run();
         });
+    }
+
+    /** Ends what runs beside the window. */
+    public void close() {
+        scripts.close();
     }
 }

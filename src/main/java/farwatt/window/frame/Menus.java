@@ -54,6 +54,7 @@ final class Menus {
                             frame.list().paste(copied());
                         }),
                         item("Side by side…", () -> frame.bench().show("Side by side")),
+                        item("Scripts (F7)", () -> frame.bench().show(Scripts.WORD)),
                         item("Diagram as a picture…", this::picture),
                         item("Hand-over workbook…", handOver::workbook));
         return button;
