@@ -117,8 +117,12 @@
       findings: (filter) => parse(findings(inner, filter)).map((finding) => loud(finding, 'a finding')),
       verdict: () => loud(parse(verdict(inner)), 'the verdict'),
       scenario: (id) => planOf(scenario(inner, id)),
-      keep: (name) => keep(inner, name),
-      apply: () => apply(inner),
+      keep(name) {
+        keep(inner, name);
+      },
+      apply() {
+        apply(inner);
+      },
     };
     for (const kind of ['sweep', 'grow', 'limit', 'spread', 'sensitivity', 'room']) {
       self[kind] = (options) => result(parse(study(inner, kind, options)));

@@ -223,7 +223,7 @@ class ScriptsTest {
 
     @Test
     void aScenarioIsKeptAndChangesAreAppliedEachInOneStep() throws Refusal {
-        write("plan.set('trunk.gauge', '22 AWG'); keep('thicker'); apply()");
+        write("plan.set('trunk.gauge', '20 AWG'); keep('thicker'); apply()");
         enter();
         ended();
         run.picture("script-offered");
@@ -231,14 +231,14 @@ class ScriptsTest {
         run.robot.clickOn(button("Keep scenario"));
         assertTrue(plan().scenario("thicker").isPresent());
         run.robot.clickOn(button("Apply 1 change"));
-        assertEquals("22 AWG", gauge());
+        assertEquals("20 AWG", gauge());
         assertFalse(has("Apply 1 change"));
         run.settle();
         WindowRun.on(() -> {
             run.frame.desk().undo();
             return true;
         });
-        assertEquals("23 AWG", gauge());
+        assertEquals("22 AWG", gauge());
         assertTrue(plan().scenario("thicker").isPresent());
         WindowRun.on(() -> {
             run.frame.desk().undo();
@@ -253,7 +253,7 @@ class ScriptsTest {
 
     @Test
     void aCellTypedWhileAScriptRunsStaysAndIsSaid() {
-        write("const t = Date.now(); while (Date.now() - t < 4000) {} plan.set('trunk.gauge', '22 AWG'); apply()");
+        write("const t = Date.now(); while (Date.now() - t < 4000) {} plan.set('trunk.gauge', '20 AWG'); apply()");
         enter();
         WindowRun.until("it runs", () -> has("Cancel"));
         WindowRun.on(() -> {
@@ -270,7 +270,7 @@ class ScriptsTest {
         ended();
         assertTrue(said().contains("changed since"), said());
         run.robot.clickOn(button("Apply 1 change"));
-        assertEquals("22 AWG", gauge());
+        assertEquals("20 AWG", gauge());
         assertEquals("61 m", plan().rows(Table.RUNS).row("trunk").orElseThrow().text("length"));
     }
 

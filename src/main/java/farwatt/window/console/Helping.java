@@ -79,7 +79,8 @@ final class Helping {
                     .filter(name -> name.key().equals(last))
                     .filter(name -> name.table().isSite() || name.table() == Table.PLAN)
                     .findFirst()
-                    .map(name -> of(name, plan));
+                    .map(name -> of(name, plan))
+                    .or(() -> callAround(text, Tint.quotedAt(text, caret)).map(Helping::of));
         }
         return Words.find(word).or(() -> callAround(text, caret)).map(Helping::of);
     }

@@ -30,7 +30,7 @@ final class Keys {
         on(KeyCode.O, () -> committed(files::open), CTRL);
         on(KeyCode.N, () -> committed(files::begin), CTRL);
         on(KeyCode.F6, this::nextArea);
-        on(KeyCode.F7, () -> frame.bench().show(Scripts.WORD));
+        on(KeyCode.F7, this::scripts);
         on(KeyCode.F8, () -> frame.bench().toggle());
     }
 
@@ -56,6 +56,12 @@ final class Keys {
                 }
             }
         });
+    }
+
+    private void scripts() {
+        frame.grid().commit();
+        frame.bench().show(Scripts.WORD);
+        frame.scripts().view().enter();
     }
 
     /** From the grid to the reasons, the findings, the top line, the diagram, the scripts, and on to the grid. */
