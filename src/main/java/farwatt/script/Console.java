@@ -59,9 +59,8 @@ final class Console {
 
     /** Reads the message that {@link #picture} sends. */
     static ResultPicture picture(Line line, Units units) {
-        OptionalDouble now = line.part(3).isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Double.parseDouble(line.part(3)));
+        OptionalDouble now =
+                line.part(3).isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(line.part(3)));
         int varied = Integer.parseInt(line.part(FIXED));
         Optional<String> file = Optional.of(line.part(1)).filter(name -> !name.isEmpty());
         int from = FIXED + 1 + varied;

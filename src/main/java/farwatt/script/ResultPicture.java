@@ -15,12 +15,7 @@ import java.util.OptionalDouble;
  * @param file a plain file name if it is to be saved
  */
 public record ResultPicture(
-        ResultTable table,
-        String column,
-        List<String> varied,
-        String read,
-        OptionalDouble now,
-        Optional<String> file) {
+        ResultTable table, String column, List<String> varied, String read, OptionalDouble now, Optional<String> file) {
     public ResultPicture {
         varied = List.copyOf(varied);
     }

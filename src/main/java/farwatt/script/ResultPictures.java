@@ -38,7 +38,8 @@ public final class ResultPictures {
     public static Picture of(ResultPicture result, String below, Palette palette) throws Refusal {
         ResultTable table = result.table();
         int drawn = place(table, result.column());
-        if (EFFECTS.stream().allMatch(name -> place(table, name) >= 0) && result.now().isPresent()) {
+        if (EFFECTS.stream().allMatch(name -> place(table, name) >= 0)
+                && result.now().isPresent()) {
             return effects(table, result, below).picture(palette);
         }
         if (isScatter(table) && drawn > 0) {
@@ -99,8 +100,7 @@ public final class ResultPictures {
 
     private static boolean isScatter(ResultTable table) {
         return place(table, FIGURE) == 0
-                && table.rows().stream()
-                        .anyMatch(row -> row.get(0).equals(new ResultTable.Words("50 %")));
+                && table.rows().stream().anyMatch(row -> row.get(0).equals(new ResultTable.Words("50 %")));
     }
 
     /** What share of the trials lies below each value. */
@@ -115,7 +115,8 @@ public final class ResultPictures {
             if (!Double.isNaN(share) && !Double.isNaN(value)) {
                 points.add(new Point(value, share));
                 if (share == 0.5) {
-                    String middle = "middle " + ResultTable.text(row.get(drawn), table.columns().get(drawn));
+                    String middle = "middle "
+                            + ResultTable.text(row.get(drawn), table.columns().get(drawn));
                     guides.add(new Guide(Guide.Way.UPRIGHT, value, middle));
                 }
             }

@@ -95,7 +95,8 @@ class ScriptsTest {
 
     private static boolean has(String start) {
         return run.robot
-                .lookup((Node node) -> node instanceof Button button && button.getText().startsWith(start))
+                .lookup((Node node) ->
+                        node instanceof Button button && button.getText().startsWith(start))
                 .tryQuery()
                 .isPresent();
     }
@@ -114,7 +115,7 @@ class ScriptsTest {
     }
 
     private static void ended() {
-        WindowRun.until("the script is over", () -> has("Run"));
+        WindowRun.until("the script is over", () -> !has("Cancel"));
         WaitForAsyncUtils.waitForFxEvents();
     }
 
@@ -211,7 +212,7 @@ class ScriptsTest {
 
     @Test
     void aMistakeIsSaidInPlainWordsAndItsLineIsMarked() {
-        write("const a = 1\nplan.get('gate.reserve')\na");
+        write("const a = 1\nplan.get('gate.reserve_shar')\na");
         enter();
         ended();
         assertTrue(said().contains("line 2"), said());

@@ -192,12 +192,11 @@ final class AnswerNode extends VBox {
 
     private Node said(Outcome outcome) {
         Label text = new Label(outcome.said());
+        text.getStyleClass().add("fw-console");
         text.setWrapText(true);
         text.setMinHeight(USE_PREF_SIZE);
         boolean placed = outcome.error().filter(e -> !e.chain().isEmpty()).isPresent();
-        return placed
-                ? new VBox(4, text, button("To the line", () -> doings.toLine(answer)))
-                : text;
+        return placed ? new VBox(4, text, button("To the line", () -> doings.toLine(answer))) : text;
     }
 
     private static Label quiet(String text) {

@@ -107,7 +107,9 @@ final class Completing {
 
     private static String about(Completion.Offer offer) {
         String unit = offer.item().unit();
-        return unit.isEmpty() ? offer.item().sentence() : unit + " · " + offer.item().sentence();
+        return unit.isEmpty()
+                ? offer.item().sentence()
+                : unit + " · " + offer.item().sentence();
     }
 
     /** The texts that may stand there as a whole; empty where an expression stands. */
@@ -116,7 +118,8 @@ final class Completing {
         if (call.find()) {
             return switch (call.group(1)) {
                 case "rows", "add" -> tables();
-                case "scenario" -> plan.get().scenarios().stream().map(s -> s.id()).toList();
+                case "scenario" ->
+                    plan.get().scenarios().stream().map(s -> s.id()).toList();
                 case "drop" -> ids(Table.values());
                 default -> List.of();
             };

@@ -14,7 +14,6 @@ import farwatt.script.ResultPictures;
 import farwatt.script.ResultTable;
 import farwatt.window.WindowCode;
 import farwatt.window.desk.Desk;
-
 import farwatt.workbook.Imprint;
 import farwatt.workbook.Paper;
 import java.nio.file.Path;
@@ -57,8 +56,7 @@ public final class ConsoleFiles {
      * @param home the window's thread
      * @param say tells how it went
      */
-    public ConsoleFiles(
-            Asking asking, Papers papers, Desk desk, Executor disk, Executor home, Consumer<Notice> say) {
+    public ConsoleFiles(Asking asking, Papers papers, Desk desk, Executor disk, Executor home, Consumer<Notice> say) {
         this.asking = asking;
         this.papers = papers;
         this.desk = desk;
@@ -69,10 +67,11 @@ public final class ConsoleFiles {
 
     /** Asks for a script and opens it. */
     void open(Runnable then) {
-        unlessUnsaved(() -> asking.open("Open a script", SCRIPTS).ifPresent(path -> papers.open(path, wrong -> {
-            wrong.ifPresent(say);
-            then.run();
-        })));
+        unlessUnsaved(() -> asking.open("Open a script", SCRIPTS)
+                .ifPresent(path -> papers.open(path, wrong -> {
+                    wrong.ifPresent(say);
+                    then.run();
+                })));
     }
 
     /** Lays a sample out. */

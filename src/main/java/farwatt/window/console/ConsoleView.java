@@ -159,10 +159,11 @@ public final class ConsoleView extends StackPane {
 
     private void showOffers() {
         offers.show(typing.offers(), typing.chosen());
-        editor.area().setAccessibleHelp(
-                typing.chosen() < 0
-                        ? help.text()
-                        : typing.offers().get(typing.chosen()).word());
+        editor.area()
+                .setAccessibleHelp(
+                        typing.chosen() < 0
+                                ? help.text()
+                                : typing.offers().get(typing.chosen()).word());
         requestLayout();
     }
 
@@ -238,9 +239,8 @@ public final class ConsoleView extends StackPane {
     private void ended(Answer answer) {
         done = answer;
         boolean same = editor.area().getText().equals(answer.script().text());
-        boolean well = answer.outcome()
-                .filter(o -> o.state() == Outcome.State.DONE)
-                .isPresent();
+        boolean well =
+                answer.outcome().filter(o -> o.state() == Outcome.State.DONE).isPresent();
         if (same && well && papers.now().isLines()) {
             follow(() -> editor.put(new Typing.Put("", 0)));
         } else if (same && !well) {
@@ -266,8 +266,8 @@ public final class ConsoleView extends StackPane {
                 say.accept(Notice.of(Level.NOTE, ConsoleCode.RUNS_ALREADY, Place.NONE));
                 return;
             }
-            List<String> arguments = new ArrayList<>(
-                    Arrays.asList(bar.arguments().strip().split("\\s+")));
+            List<String> arguments =
+                    new ArrayList<>(Arrays.asList(bar.arguments().strip().split("\\s+")));
             arguments.removeIf(String::isEmpty);
             model.run(papers.now().script(), papers.now().isLines() ? List.of() : arguments);
         }

@@ -1,13 +1,16 @@
 package farwatt.window.console;
 
+import java.util.List;
+import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
 import javafx.scene.control.TextArea;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.SVGPath;
 import javafx.scene.text.Text;
-import javafx.geometry.VPos;
 
 /**
  * A place to write a script: the toolkit's own text area takes keys and mouse, its letters are painted over it in
@@ -119,10 +122,7 @@ final class EditorView extends Region {
         }
         Point2D start = letters.sceneToLocal(content.localToScene(
                 content.getPadding().getLeft(), content.getPadding().getTop()));
-        clip.setX(1);
-        clip.setY(1);
-        clip.setWidth(Math.max(0, getWidth() - 2));
-        clip.setHeight(Math.max(0, getHeight() - 2));
+        clip();
         probe.setFont(area.getFont());
         double high = probe.getLayoutBounds().getHeight();
         String text = area.getText();
@@ -145,6 +145,17 @@ final class EditorView extends Region {
             line++;
             from = to + 1;
         }
+    }
+
+    /** Nothing is painted over the bars at the edges. */
+    private void clip() {
+        Node seen = area.lookup(".viewport");
+        Node view = seen == null ? area : seen;
+        Bounds all = letters.sceneToLocal(view.localToScene(view.getLayoutBounds()));
+        clip.setX(all.getMinX());
+        clip.setY(all.getMinY());
+        clip.setWidth(all.getWidth());
+        clip.setHeight(all.getHeight());
     }
 
     private void wrong(double y, double high, double x) {
@@ -193,7 +204,7 @@ final class EditorView extends Region {
     /** Paints lines from the top down. */
     private final class Lines {
         private final String text;
-        private final java.util.List<Tint.Stretch> stretches;
+        private final List<Tint.Stretch> stretches;
         private int at;
 
         Lines(String text) {

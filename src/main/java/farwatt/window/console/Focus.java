@@ -11,7 +11,6 @@ final class Focus {
 
     static void next(Node from, boolean back) {
         // a text area lets go of the keyboard at Tab with the control key held
-        Event.fireEvent(
-                from, new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, back, true, false, false));
+        Event.fireEvent(from, new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, back, true, false, false));
     }
 }

@@ -5,9 +5,7 @@ import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** Under the script: what the word at the caret does, with an example to put in. For the window's thread. */
@@ -18,7 +16,7 @@ final class HelpLine extends VBox {
 
     private final Label call = new Label();
     private final Label sentence = new Label();
-    private final Button example = new Button();
+    private final Label example = new Label();
     private String shown = "";
 
     /** @param put told an example that a person wants in the script */
@@ -28,16 +26,19 @@ final class HelpLine extends VBox {
         call.setMinWidth(0);
         sentence.setWrapText(true);
         sentence.setMinHeight(USE_PREF_SIZE);
-        example.getStyleClass().addAll("fw-button", "fw-console");
-        example.setMnemonicParsing(false);
-        example.setMaxWidth(Double.MAX_VALUE);
-        example.setOnAction(e -> put.accept(shown));
-        HBox.setHgrow(example, Priority.SOMETIMES);
-        HBox first = new HBox(8, call, example);
-        first.setAlignment(Pos.CENTER_LEFT);
-        getChildren().addAll(first, sentence);
-        first.managedProperty().bind(first.visibleProperty());
-        first.visibleProperty().bind(call.textProperty().isNotEmpty());
+        example.getStyleClass().addAll("fw-console", "fw-quiet");
+        example.setMinWidth(0);
+        Button in = new Button("Put in");
+        in.getStyleClass().add("fw-button");
+        in.setMinWidth(USE_PREF_SIZE);
+        in.setOnAction(e -> put.accept(shown));
+        in.accessibleTextProperty().bind(example.textProperty().map(text -> "Put in the example " + text));
+        HBox line = new HBox(8, in, example);
+        line.setAlignment(Pos.CENTER_LEFT);
+        line.managedProperty().bind(line.visibleProperty());
+        line.visibleProperty().bind(call.textProperty().isNotEmpty());
+        call.managedProperty().bind(line.visibleProperty());
+        getChildren().addAll(call, sentence, line);
     }
 
     /** Shows what there is to know; keys where there is nothing. */
@@ -49,9 +50,7 @@ final class HelpLine extends VBox {
         if (help.isEmpty()) {
             sentence.getStyleClass().add("fw-quiet");
         }
-        example.setText("Put in: " + shown);
-        example.setTooltip(new Tooltip(shown));
-        example.setAccessibleText("Put in the example " + shown);
+        example.setText(shown);
     }
 
     /** What it says now. */

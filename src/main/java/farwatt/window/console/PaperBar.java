@@ -19,7 +19,6 @@ final class PaperBar extends HBox {
     private final Label unsaved = new Label("not saved");
     private final TextField arguments = new TextField();
     private final Button run;
-    private boolean running;
 
     /** @param changed told when another text is to be written */
     PaperBar(ConsoleFiles files, ConsoleKeys.Doings doings, Runnable changed) {
@@ -38,13 +37,7 @@ final class PaperBar extends HBox {
         arguments.setPrefColumnCount(8);
         HBox gap = new HBox();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        run = ConsoleView.button("Run", "F9", () -> {
-            if (running) {
-                doings.cancel();
-            } else {
-                doings.run();
-            }
-        });
+        run = ConsoleView.button("Run", "F9", doings::run);
         getChildren().addAll(paper, unsaved, arguments, gap, run);
         getChildren().forEach(node -> node.managedProperty().bind(node.visibleProperty()));
         fill();
@@ -82,8 +75,7 @@ final class PaperBar extends HBox {
 
     /** Shows whether a script runs. */
     void running(boolean is) {
-        running = is;
-        run.setText(is ? "Cancel" : "Run");
+        run.setDisable(is);
     }
 
     /** What the script is to see as args. */

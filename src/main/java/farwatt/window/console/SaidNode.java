@@ -25,7 +25,8 @@ final class SaidNode extends TextArea {
     void show(String text) {
         if (!text.equals(getText())) {
             setText(text);
-            int rows = (int) Math.min(MOST_ROWS, text.chars().filter(c -> c == '\n').count() + 1);
+            int rows = (int)
+                    Math.min(MOST_ROWS, text.chars().filter(c -> c == '\n').count() + 1);
             setPrefRowCount(rows);
         }
     }

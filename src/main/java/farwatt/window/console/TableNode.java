@@ -57,11 +57,10 @@ final class TableNode extends VBox {
     private TableColumn<List<ResultTable.Cell>, String> column(int at) {
         ResultTable.Column column = table.columns().get(at);
         TableColumn<List<ResultTable.Cell>, String> made = new TableColumn<>(column.name());
-        made.setCellValueFactory(row ->
-                new ReadOnlyStringWrapper(ResultTable.text(row.getValue().get(at), column)));
-        boolean words = table.rows().stream()
-                .limit(LOOKED_AT)
-                .anyMatch(row -> row.get(at) instanceof ResultTable.Words);
+        made.setCellValueFactory(
+                row -> new ReadOnlyStringWrapper(ResultTable.text(row.getValue().get(at), column)));
+        boolean words =
+                table.rows().stream().limit(LOOKED_AT).anyMatch(row -> row.get(at) instanceof ResultTable.Words);
         if (!words) {
             made.setStyle("-fx-alignment: center-right;");
         }
@@ -105,7 +104,8 @@ final class TableNode extends VBox {
     private int width(int at) {
         ResultTable.Column column = table.columns().get(at);
         int longest = column.name().length() + 2;
-        for (List<ResultTable.Cell> row : table.rows().subList(0, Math.min(LOOKED_AT, table.rows().size()))) {
+        for (List<ResultTable.Cell> row :
+                table.rows().subList(0, Math.min(LOOKED_AT, table.rows().size()))) {
             longest = Math.max(longest, ResultTable.text(row.get(at), column).length());
         }
         return Math.min(longest, 60);

@@ -28,14 +28,12 @@ final class Taking {
         Plan plan = desk.base();
         for (Scenario scenario : kept) {
             if (!stands(plan, kept, scenario.on())) {
-                return List.of(Notice.of(
-                        Level.FAIL, ConsoleCode.STANDS_ON, Place.NONE, scenario.id(), scenario.on()));
+                return List.of(Notice.of(Level.FAIL, ConsoleCode.STANDS_ON, Place.NONE, scenario.id(), scenario.on()));
             }
         }
         List<Notice> notices = new ArrayList<>();
         for (Scenario scenario : kept) {
-            ConsoleCode code =
-                    plan.scenario(scenario.id()).isPresent() ? ConsoleCode.REPLACES : ConsoleCode.TAKEN;
+            ConsoleCode code = plan.scenario(scenario.id()).isPresent() ? ConsoleCode.REPLACES : ConsoleCode.TAKEN;
             notices.add(Notice.of(Level.NOTE, code, Place.NONE, scenario.id()));
         }
         desk.document().apply(Changes.kept(plan, kept));

@@ -76,7 +76,8 @@ final class WordList extends BorderPane {
     }
 
     private void filter() {
-        list.getItems().setAll(all.stream().filter(help -> help.has(part.getText())).toList());
+        list.getItems()
+                .setAll(all.stream().filter(help -> help.has(part.getText())).toList());
         list.getSelectionModel().selectFirst();
         list.scrollTo(0);
     }

@@ -43,8 +43,7 @@ final class Scripts {
             Consumer<Notice> say) {
         Papers papers = new Papers(threads.disk(), threads.home());
         model = new ConsoleModel(desk, host::run, worker, threads.home(), new History(remembered));
-        ConsoleFiles files =
-                new ConsoleFiles(new Asked(asking), papers, desk, threads.disk(), threads.home(), say);
+        ConsoleFiles files = new ConsoleFiles(new Asked(asking), papers, desk, threads.disk(), threads.home(), say);
         view = new ConsoleView(
                 desk,
                 model,
