@@ -7,6 +7,7 @@ import farwatt.report.Messages;
 import farwatt.report.Refusal;
 import farwatt.script.Outcome;
 import farwatt.script.ResultFiles;
+import farwatt.script.ResultPicture;
 import farwatt.script.ResultTable;
 import farwatt.script.ScriptListener;
 import farwatt.workbook.Imprint;
@@ -16,8 +17,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Passes on what a script says: lines and tables to standard output, results into the folder that was chosen. */
 final class ScriptSays implements ScriptListener {
@@ -33,6 +36,7 @@ final class ScriptSays implements ScriptListener {
     private final List<String> printed = new ArrayList<>();
     private final List<ResultTable> tables = new ArrayList<>();
     private final List<String> saved = new ArrayList<>();
+    private final Set<String> named = new HashSet<>();
 
     ScriptSays(Output output, Optional<Path> folder, Plan plan, Form form) {
         this.output = output;
@@ -77,12 +81,35 @@ final class ScriptSays implements ScriptListener {
 
     @Override
     public void save(String name, ResultTable table) {
+        put(name, into -> into.save(name, table));
+    }
+
+    @Override
+    public void picture(ResultPicture picture) {
+        String name = picture.file().orElseGet(() -> free(ResultFiles.named(picture)));
+        put(name, into -> into.save(name, picture));
+    }
+
+    /** Two pictures that were given no name never overwrite each other. */
+    private String free(String name) {
+        String free = name;
+        for (int i = 2; !named.add(free); i++) {
+            free = name.replaceFirst("(?=[.][^.]+$)", " " + i);
+        }
+        return free;
+    }
+
+    private interface Saving {
+        Path into(ResultFiles files) throws Refusal;
+    }
+
+    private void put(String name, Saving saving) {
         if (files.isEmpty()) {
             output.say(Messages.text(CommandCode.NO_FOLDER, name));
             return;
         }
         try {
-            String path = files.get().save(name, table).toString();
+            String path = saving.into(files.get()).toString();
             saved.add(path);
             output.say(Messages.text(CommandCode.SAVED, path));
         } catch (Refusal e) {

@@ -5,6 +5,7 @@ import farwatt.quantity.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Where a script's words go: to the program as messages, within limits. */
 final class Console {
@@ -13,6 +14,9 @@ final class Console {
     interface Sender {
         void send(Line line);
     }
+
+    /** Parts of a picture's message before the count of varied columns. */
+    private static final int FIXED = 4;
 
     private static final long NANOS_BETWEEN = 100_000_000L;
 
@@ -46,7 +50,8 @@ final class Console {
 
     void picture(ResultPicture picture) {
         String file = picture.file().map(ResultFiles::checkedPicture).orElse("");
-        List<String> before = new ArrayList<>(List.of(picture.column(), file));
+        String now = picture.now().isPresent() ? Double.toString(picture.now().getAsDouble()) : "";
+        List<String> before = new ArrayList<>(List.of(picture.column(), file, picture.read(), now));
         before.add(Integer.toString(picture.varied().size()));
         before.addAll(picture.varied());
         send("picture", before, picture.table());
@@ -54,10 +59,13 @@ final class Console {
 
     /** Reads the message that {@link #picture} sends. */
     static ResultPicture picture(Line line, Units units) {
-        int varied = Integer.parseInt(line.part(2));
+        OptionalDouble now =
+                line.part(3).isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(line.part(3)));
+        int varied = Integer.parseInt(line.part(FIXED));
         Optional<String> file = Optional.of(line.part(1)).filter(name -> !name.isEmpty());
-        List<String> names = line.parts().subList(3, 3 + varied);
-        return new ResultPicture(table(line, 3 + varied, units), line.part(0), names, file);
+        int from = FIXED + 1 + varied;
+        List<String> names = line.parts().subList(FIXED + 1, from);
+        return new ResultPicture(table(line, from, units), line.part(0), names, line.part(2), now, file);
     }
 
     void keep(Scenario scenario) {

@@ -178,7 +178,7 @@ final class Offered {
             String column = a.text(1, "picture");
             Results.checkColumn(table, column);
             Optional<String> file = a.maybe(2).map(name -> Handed.text(name, "picture"));
-            console.picture(new ResultPicture(table, column, Results.varied(a.at(0)), file));
+            console.picture(Results.picture(a.at(0), table, column, file));
             return true;
         });
         offer("unknown", a -> {

@@ -1,5 +1,7 @@
 package farwatt.script;
 
+import farwatt.picture.Palette;
+import farwatt.picture.PictureFile;
 import farwatt.quantity.Unit;
 import farwatt.report.Cancel;
 import farwatt.report.Progress;
@@ -22,7 +24,9 @@ public final class ResultFiles {
     /** The endings a table can be saved with. */
     public static final List<String> ENDINGS = List.of("csv", "xlsx");
 
-    private static final List<String> PICTURES = List.of("png", "svg");
+    /** The endings a picture can be saved with. */
+    public static final List<String> PICTURES = List.of("png", "svg");
+
     private static final int LONGEST = 120;
     /** Names that are no files on some systems, whatever comes after the point. */
     private static final Pattern DEVICE =
@@ -55,6 +59,29 @@ public final class ResultFiles {
             Workbook.write(target, List.of(schedule), imprint, Progress.SILENT, new Cancel());
         }
         return target;
+    }
+
+    /**
+     * Saves a picture in the colours of print.
+     *
+     * @param name a plain file name with one of the endings in {@link #PICTURES}
+     * @return where it is
+     * @throws Refusal if the name is none, the picture cannot be drawn or the file cannot be written
+     */
+    public Path save(String name, ResultPicture picture) throws Refusal {
+        if (!isPlain(name) || !PICTURES.contains(ending(name))) {
+            throw Refusal.of(ScriptCode.FILE_NAME, name);
+        }
+        Path target = folder.resolve(name);
+        PictureFile.write(ResultPictures.of(picture, imprint.title(), Palette.LIGHT), target);
+        return target;
+    }
+
+    /** A name for a picture that was given none. */
+    public static String named(ResultPicture picture) {
+        String plain = picture.column().replaceAll("[^\\p{L}\\p{N}._]+", " ").strip();
+        String some = plain.isEmpty() || !Character.isLetterOrDigit(plain.codePointAt(0)) ? "picture" : plain;
+        return some.substring(0, Math.min(some.length(), LONGEST / 2)) + ".png";
     }
 
     /** The name if it is a plain one with an ending for tables. */

@@ -4,6 +4,8 @@ import farwatt.quantity.Unit;
 import farwatt.quantity.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.graalvm.polyglot.Value;
 
 /** Reads a script's result (columns and points, as it may have changed them) as a table. */
@@ -70,6 +72,19 @@ final class Results {
         return Handed.member(result, "varied").map(Handed::list).orElse(List.of()).stream()
                 .map(name -> Handed.text(name, "varied"))
                 .toList();
+    }
+
+    /** A picture of a result, with what the result says besides its table. */
+    static ResultPicture picture(Value result, ResultTable table, String column, Optional<String> file) {
+        String read = Handed.member(result, "read")
+                .filter(Value::isString)
+                .map(Value::asString)
+                .orElse("");
+        OptionalDouble now = Handed.member(result, "now")
+                .filter(value -> value.isNumber() && value.fitsInDouble())
+                .map(value -> OptionalDouble.of(value.asDouble()))
+                .orElse(OptionalDouble.empty());
+        return new ResultPicture(table, column, varied(result), read, now, file);
     }
 
     /** The place of a column; a failure with a near name if there is none. */

@@ -48,6 +48,7 @@ public enum ScriptCode implements Code {
     FILE_ENDING,
     NO_RESULT,
     NO_COLUMN,
+    NOT_DRAWN,
     NOT_CALLABLE,
     OF_NOTHING,
     CONSTANT,

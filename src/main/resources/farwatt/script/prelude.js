@@ -131,8 +131,12 @@
       findings: (filter) => allLoud(parse(findings(inner, filter)), 'a finding'),
       verdict: () => loud(parse(verdict(inner)), 'the verdict'),
       scenario: (id) => planOf(scenario(inner, id)),
-      keep: (name) => keep(inner, name),
-      apply: () => apply(inner),
+      keep(name) {
+        keep(inner, name);
+      },
+      apply() {
+        apply(inner);
+      },
     };
     for (const kind of ['sweep', 'grow', 'limit', 'spread', 'sensitivity', 'room']) {
       self[kind] = (options) => result(parse(study(inner, kind, options)));

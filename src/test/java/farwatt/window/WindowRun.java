@@ -124,6 +124,7 @@ public final class WindowRun implements AutoCloseable {
     public void close() {
         on(() -> {
             stage.hide();
+            frame.close();
             return true;
         });
         engine.shutdown();

@@ -60,6 +60,7 @@ public final class Frame extends BorderPane {
     private final ListView list;
     private final BackView back;
     private final StudiesView studies;
+    private final Scripts scripts;
     private final DiagramView diagram;
     private final SplitPane sides = new SplitPane();
     private final SplitPane stack = new SplitPane();
@@ -112,6 +113,8 @@ public final class Frame extends BorderPane {
         bench.add(STUDIES, studies);
         DiagramModel drawn = new DiagramModel(desk, threads.drawing(), threads.home());
         diagram = new DiagramView(drawn, desk, (table, id) -> grid.point(table, id, ""), menus::picture);
+        scripts = new Scripts(desk, sheet, threads, asking, remembered, talk::say);
+        bench.add(Scripts.WORD, scripts.view());
         sides.getItems().addAll(diagram, grid, why);
         sides.setDividerPositions(SIDES);
         stack.setOrientation(Orientation.VERTICAL);
@@ -159,6 +162,10 @@ public final class Frame extends BorderPane {
 
     BackView back() {
         return back;
+    }
+
+    Scripts scripts() {
+        return scripts;
     }
 
     ListView list() {
@@ -255,7 +262,13 @@ public final class Frame extends BorderPane {
         grid.commit();
         files.unlessUnsaved(() -> {
             file.release();
+            close();
             then.run();
         });
+    }
+
+    /** Ends what runs beside the window. */
+    public void close() {
+        scripts.close();
     }
 }

@@ -31,6 +31,7 @@ final class Keys {
         on(KeyCode.N, () -> committed(files::begin), CTRL);
         on(KeyCode.F6, this::nextArea);
         on(KeyCode.F10, frame::study);
+        on(KeyCode.F7, this::scripts);
         on(KeyCode.F8, () -> frame.bench().toggle());
         on(KeyCode.F8, () -> frame.bench().toggleWhole(), CTRL);
     }
@@ -46,6 +47,9 @@ final class Keys {
 
     void install() {
         frame.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (frame.scripts().view().takes(e)) {
+                return;
+            }
             for (Map.Entry<KeyCombination, Runnable> key : keys.entrySet()) {
                 if (key.getKey().match(e)) {
                     e.consume();
@@ -56,14 +60,21 @@ final class Keys {
         });
     }
 
-    /** From the grid to the reasons, the findings, the top line, the diagram, and on to the grid. */
+    private void scripts() {
+        frame.grid().commit();
+        frame.bench().show(Scripts.WORD);
+        frame.scripts().view().enter();
+    }
+
+    /** From the grid to the reasons, the findings, the top line, the diagram, the scripts, and on to the grid. */
     private void nextArea() {
-        area = (area + 1) % 5;
+        area = (area + 1) % (frame.bench().isOpen() ? 6 : 5);
         switch (area) {
             case 1 -> frame.why().enter();
             case 2 -> frame.why().enterFindings();
             case 3 -> frame.top().enter();
             case 4 -> frame.diagram().enter();
+            case 5 -> frame.scripts().view().enter();
             default -> frame.grid().toCells();
         }
     }

@@ -76,6 +76,7 @@ final class Look {
         frame.getStyleClass().add(theme().style);
         frame.diagram().show(theme().palette);
         frame.studies().show(theme().palette);
+        frame.scripts().view().show(theme().palette);
         frame.setStyle("-fx-font-size: " + PIXELS * size() / 100 + "px;");
     }
 }

@@ -56,6 +56,7 @@ final class Menus {
                         item("Side by side…", () -> frame.bench().show("Side by side")),
                         item("Take-off…", () -> frame.bench().show("Take-off")),
                         item("Studies… (F10)", frame::study),
+                        item("Scripts (F7)", () -> frame.bench().show(Scripts.WORD)),
                         item("Diagram as a picture…", this::picture),
                         item("Hand-over workbook…", handOver::workbook),
                         item("Take a workbook back…", this::workbookBack));
