@@ -8,11 +8,14 @@ import farwatt.report.Cancel;
 import farwatt.report.Messages;
 import farwatt.report.Progress;
 import farwatt.report.Refusal;
+import farwatt.review.Remedies;
+import farwatt.review.Review;
 import farwatt.review.Reviewer;
 import farwatt.workbook.Handover;
 import farwatt.workbook.Paper;
 import farwatt.workbook.ScenarioTable;
 import farwatt.workbook.Schedule;
+import farwatt.workbook.TakeOffTable;
 import farwatt.workbook.Workbook;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -38,7 +41,7 @@ final class WorkbookVerb extends PlanVerb {
         return Exit.DONE;
     }
 
-    /** A table of all scenarios beside the plan itself; none where there are none. */
+    /** Tables of all scenarios beside the plan itself; none where there are none. */
     private List<Schedule> sideBySide() throws Refusal {
         Plan base = base();
         if (base.scenarios().isEmpty()) {
@@ -49,7 +52,10 @@ final class WorkbookVerb extends PlanVerb {
         for (Scenario scenario : base.scenarios()) {
             sides.add(side(scenario.id(), ScenarioPlans.of(base, scenario.id()).plan()));
         }
-        return List.of(ScenarioTable.of(sides));
+        Schedule orders = TakeOffTable.differences(sides);
+        return orders.lines().size() == 0
+                ? List.of(ScenarioTable.of(sides))
+                : List.of(ScenarioTable.of(sides), orders);
     }
 
     private ScenarioTable.Side side(String id, Plan plan) throws Refusal {
@@ -68,9 +74,10 @@ final class WorkbookVerb extends PlanVerb {
             List<Schedule> more)
             throws Refusal {
         Paper paper = Paper.of(Locale.getDefault().getCountry());
+        Review found = Reviewer.review(calculation);
         Handover handover = new Handover(
                 calculation,
-                Reviewer.review(calculation),
+                Remedies.of(calculation, found, Progress.SILENT, new Cancel()),
                 Optional.of(scenario).filter(id -> !id.isEmpty()),
                 Version.number(),
                 Optional.of(fingerprint),

@@ -11,6 +11,11 @@ final class Alike {
 
     private final RawCell[] cells = new RawCell[SLOTS];
 
+    /** The cell of a text. */
+    RawCell text(String text) {
+        return text(text, 0, text.length());
+    }
+
     /** The cell of a stretch of a text. */
     RawCell text(String all, int from, int to) {
         int length = to - from;

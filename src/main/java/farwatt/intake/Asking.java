@@ -33,8 +33,9 @@ final class Asking {
                             .filter(c -> !item.sorted().row().cell(c.at()).isBlank())
                             .forEach(c -> ambiguous.add(c.shown()));
                 }
-                boolean lone = item.sorted().row().full() == 1;
-                alone += remark.code() == IntakeSays.NO_POWER && lone ? 1 : 0;
+                boolean lone = remark.code() == IntakeSays.NO_POWER
+                        && item.sorted().row().full() == 1;
+                alone += lone ? 1 : 0;
             }
         }
         for (String heading : ambiguous) {

@@ -5,13 +5,13 @@ import farwatt.plan.Cell;
 import farwatt.plan.Row;
 import farwatt.plan.Table;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 
 /** Makes devices, runs and zones of the rows that were read, and the report's lines. */
 final class Assembler {
@@ -26,7 +26,7 @@ final class Assembler {
         }
     }
 
-    private static final Set<String> NUMBERS = Set.of("class", "uplink_class", "port", "priority");
+    private static final Row NONE = Row.of("");
 
     private final List<Item> items;
     private final Names names = new Names();
@@ -37,11 +37,17 @@ final class Assembler {
     private final List<Row> held = new ArrayList<>();
     private final List<Row> switches = new ArrayList<>();
     private final List<ReportLine> report = new ArrayList<>();
-    /** Names seen with their zone → place of the row. */
-    private final Map<String, String> seen = new HashMap<>();
+    /** Names with their zone → the first row that has them, of the rows before the one at which names are looked at. */
+    private final Map<String, Item> seen = new HashMap<>();
+
+    private int seenTo;
 
     /** Rows of one list mostly have the same names, which they then share. */
-    private Row like = Row.of("");
+    private final Map<List<String>, Row> alike = new HashMap<>();
+
+    private final SharedCells shared = new SharedCells();
+    private final List<String> keys = new ArrayList<>();
+    private final List<Cell> cells = new ArrayList<>();
 
     private final IdentityHashMap<Listing, List<String>> headings = new IdentityHashMap<>();
 
@@ -50,11 +56,12 @@ final class Assembler {
     }
 
     void assemble() {
-        Set<Item> plain = reserveTypedNames();
+        BitSet plain = reserveTypedNames();
         zoneNames();
-        for (Item item : items) {
+        for (int i = 0; i < items.size(); i++) {
+            Item item = items.get(i);
             if (item.isTaken()) {
-                take(item, plain.contains(item));
+                take(item, plain.get(i) ? List.of(item.draft().name()) : ids(item, i));
             } else {
                 line(
                         item,
@@ -70,12 +77,11 @@ final class Assembler {
     }
 
     /** A name that a person typed for one device goes before the numbered names of several. */
-    private Set<Item> reserveTypedNames() {
-        Set<Item> plain = Collections.newSetFromMap(new IdentityHashMap<>());
-        for (Item item : items) {
-            if (item.isTaken() && isSingle(item) && names.take(item.draft().name())) {
-                plain.add(item);
-            }
+    private BitSet reserveTypedNames() {
+        BitSet plain = new BitSet(items.size());
+        for (int i = 0; i < items.size(); i++) {
+            Item item = items.get(i);
+            plain.set(i, item.isTaken() && isSingle(item) && names.take(item.draft().name()));
         }
         return plain;
     }
@@ -94,8 +100,7 @@ final class Assembler {
         zones.values().forEach(names::take);
     }
 
-    private void take(Item item, boolean plain) {
-        List<String> ids = item.draft().isPart() ? List.of() : ids(item, plain);
+    private void take(Item item, List<String> ids) {
         for (int i = 0; i < ids.size(); i++) {
             if (item.draft().isNode()) {
                 switches.add(node(item.draft(), ids.get(i)));
@@ -107,36 +112,52 @@ final class Assembler {
             }
         }
         if (!item.draft().readings().isEmpty()) {
-            readings.add(filled(Row.of(item.draft().name()), item.draft().readings()));
+            readings.add(filled(item.draft().name(), item.draft().readings()));
         }
         boolean changed = item.draft().weight() == Remark.Weight.CHANGE;
         line(item, changed ? RowState.CHANGED : RowState.TAKEN, ids);
     }
 
-    private List<String> ids(Item item, boolean plain) {
+    private List<String> ids(Item item, int at) {
         Draft draft = item.draft();
-        String name = draft.name();
-        String key = Spelling.lower(name + "\n" + draft.zone());
-        String before = seen.putIfAbsent(key, item.place());
-        if (plain) {
-            return List.of(name);
+        if (draft.isPart()) {
+            return List.of();
         }
+        String name = draft.name();
         if (draft.count() > 1) {
             List<String> ids = names.several(name, draft.count());
             draft.say(Remark.change(IntakeSays.EXPANDED, draft.count(), ids.get(0), ids.get(ids.size() - 1)));
             return ids;
         }
-        String id = before != null ? names.numbered(name) : names.apart(name, draft.zone());
+        Optional<Item> before = before(item, at);
+        String id = before.isPresent() ? names.numbered(name) : names.apart(name, draft.zone());
         draft.say(Remark.change(
-                before != null ? IntakeSays.NAME_AGAIN : IntakeSays.NAME_ELSEWHERE,
+                before.isPresent() ? IntakeSays.NAME_AGAIN : IntakeSays.NAME_ELSEWHERE,
                 name,
                 id,
-                before != null ? before : ""));
+                before.map(Item::place).orElse("")));
         return List.of(id);
     }
 
+    /** The first row before a place that has the same name in the same zone. */
+    private Optional<Item> before(Item item, int at) {
+        for (; seenTo < at; seenTo++) {
+            Item earlier = items.get(seenTo);
+            if (earlier.isTaken() && !earlier.draft().isPart()) {
+                seen.putIfAbsent(nameAndZone(earlier), earlier);
+            }
+        }
+        return Optional.ofNullable(seen.get(nameAndZone(item)));
+    }
+
+    private static String nameAndZone(Item item) {
+        return Spelling.lower(item.draft().name() + "\n" + item.draft().zone());
+    }
+
     private Row device(Draft draft, String id, int which) {
-        Row row = filled(placed(Row.of(id), draft), draft.device());
+        place(draft);
+        put(draft.device());
+        Row row = filled(id);
         for (Map.Entry<String, List<String>> each : draft.each().entrySet()) {
             if (which < each.getValue().size()) {
                 row = row.with(each.getKey(), each.getValue().get(which));
@@ -147,68 +168,97 @@ final class Assembler {
 
     /** A switch has not all the names of a device; what it has none for goes into its note. */
     private Row node(Draft draft, String id) {
-        Map<String, String> cells = new LinkedHashMap<>();
+        Texts known = new Texts();
         List<String> rest = new ArrayList<>();
-        draft.device().forEach((key, text) -> {
-            if (Catalogue.find(Table.SWITCHES, key).isPresent()) {
-                cells.put(key, text);
+        Texts typed = draft.device();
+        for (int i = 0; i < typed.size(); i++) {
+            if (Catalogue.find(Table.SWITCHES, typed.key(i)).isPresent()) {
+                known.put(typed.key(i), typed.text(i));
             } else {
-                rest.add(key + ": " + text);
+                rest.add(typed.key(i) + ": " + typed.text(i));
             }
-        });
-        if (!rest.isEmpty()) {
-            cells.merge("note", String.join(", ", rest), (note, more) -> note + " " + more);
         }
-        return filled(placed(Row.of(id), draft), cells);
+        if (!rest.isEmpty()) {
+            String more = String.join(", ", rest);
+            known.put("note", known.get("note").map(note -> note + " " + more).orElse(more));
+        }
+        place(draft);
+        return filled(id, known);
     }
 
-    private Row placed(Row row, Draft draft) {
-        String zone = zones.get(Spelling.lower(draft.zone()));
-        return zone == null ? row : row.with("zone", zone);
+    /** Begins a row with the place it is in. */
+    private void place(Draft draft) {
+        String zone = draft.zone().isEmpty() ? null : zones.get(Spelling.lower(draft.zone()));
+        if (zone != null) {
+            put("zone", zone);
+        }
     }
 
     private static boolean hasRun(Draft draft) {
-        return draft.run().containsKey("length") || draft.run().containsKey("from");
+        return draft.run().has("length") || draft.run().has("from");
     }
 
     private Row run(Draft draft, String device, int which) {
-        String id = names.apart("run " + device, "");
-        Row row = Row.of(id);
-        String from = draft.run().get("from");
-        if (from != null) {
-            row = row.with("from", from);
+        Texts typed = draft.run();
+        typed.get("from").ifPresent(from -> put("from", from));
+        put("to", device);
+        boolean own = which < draft.ports().size();
+        for (int i = 0; i < typed.size(); i++) {
+            boolean port = typed.key(i).equals("port");
+            if (!typed.key(i).equals("from") && !(port && (own || which > 0))) {
+                put(typed.key(i), typed.text(i));
+            }
         }
-        row = row.with("to", device);
-        Map<String, String> rest = new LinkedHashMap<>(draft.run());
-        rest.remove("from");
-        if (which < draft.ports().size()) {
-            rest.put("port", draft.ports().get(which));
-        } else if (which > 0) {
-            rest.remove("port");
+        if (own) {
+            put("port", draft.ports().get(which));
         }
-        return filled(row, rest);
+        return filled(names.apart("run " + device, ""));
     }
 
-    private Row filled(Row row, Map<String, String> cells) {
-        Map<String, Cell> all = new LinkedHashMap<>();
-        row.forEach(all::put);
-        cells.forEach((key, text) -> all.put(key, cell(key, text)));
-        like = Row.of(row.id(), List.copyOf(all.keySet()), List.copyOf(all.values()), like);
-        return like;
+    private Row filled(String id, Texts texts) {
+        put(texts);
+        return filled(id);
     }
 
-    private static Cell cell(String key, String text) {
-        if (key.equals("screened")) {
-            return Cell.YES;
+    private void put(Texts texts) {
+        for (int i = 0; i < texts.size(); i++) {
+            put(texts.key(i), texts.text(i));
         }
-        return NUMBERS.contains(key) ? Cell.number(text) : Cell.text(text);
+    }
+
+    private void put(String key, String text) {
+        keys.add(key);
+        cells.add(shared.of(form(key), text));
+    }
+
+    /** The row of the cells that were put. */
+    private Row filled(String id) {
+        Row like = alike.get(keys);
+        Row row = Row.of(id, keys, cells, like == null ? NONE : like);
+        if (like == null) {
+            alike.put(List.copyOf(keys), row);
+        }
+        keys.clear();
+        cells.clear();
+        return row;
+    }
+
+    private static Cell.Form form(String key) {
+        return switch (key) {
+            case "screened" -> Cell.Form.YES_NO;
+            case "class", "uplink_class", "port", "priority" -> Cell.Form.NUMBER;
+            default -> Cell.Form.TEXT;
+        };
     }
 
     private void hold(Item item) {
         Draft draft = item.draft();
         String name = draft.name().isEmpty() ? "unnamed" : draft.name();
         String id = names.take(name) ? name : names.numbered(name);
-        Row row = filled(placed(Row.of(id).with("in_use", Cell.NO), draft), draft.device());
+        keys.add("in_use");
+        cells.add(Cell.NO);
+        place(draft);
+        Row row = filled(id, draft.device());
         List<String> why = new ArrayList<>();
         for (Remark remark : draft.remarks()) {
             why.add(remark.text());
@@ -229,7 +279,13 @@ final class Assembler {
         List<String> shown = headings.computeIfAbsent(item.listing(), Assembler::shown);
         Draft draft = item.draft();
         report.add(new ReportLine(
-                item.place(), state, shown, item.sorted().row(), draft.remarks(), draft.understood(), made));
+                item.listing().sheet().name(),
+                state,
+                shown,
+                item.sorted().row(),
+                draft.remarks(),
+                draft.understood(),
+                made));
     }
 
     private static List<String> shown(Listing listing) {

@@ -7,19 +7,21 @@ import java.util.Map;
 
 /** What one row is becoming while it is read. Used by one thread, then read only. */
 final class Draft {
-    private final Map<String, String> device = new LinkedHashMap<>();
-    private final Map<String, String> run = new LinkedHashMap<>();
-    private final List<Remark> remarks = new ArrayList<>(2);
-    private final List<Understood> understood = new ArrayList<>(2);
+    private static final Texts NO_READINGS = new Texts();
+
+    private final Texts device = new Texts();
+    private final Texts run = new Texts();
+    private List<Remark> remarks = List.of();
+    private List<Understood> understood = List.of();
     private List<Remark> settled = List.of();
     private String name = "";
     private String zone = "";
     private int count = 1;
-    private final Map<String, String> readings = new LinkedHashMap<>();
+    private Texts readings = NO_READINGS;
     private boolean part;
     private boolean node;
     private List<String> ports = List.of();
-    private final Map<String, List<String>> each = new LinkedHashMap<>();
+    private Map<String, List<String>> each = Map.of();
 
     void device(String key, String text) {
         device.put(key, text);
@@ -30,15 +32,33 @@ final class Draft {
     }
 
     void say(Remark remark) {
-        remarks.add(remark);
+        say(List.of(remark));
     }
 
     void say(List<Remark> some) {
-        remarks.addAll(some);
+        remarks = joined(remarks, some);
     }
 
     void understood(Understood value) {
-        understood.add(value);
+        understood = joined(understood, List.of(value));
+    }
+
+    /** Of most rows nothing or one thing is said: no list of its own for that. */
+    private static <T> List<T> joined(List<T> some, List<T> more) {
+        if (some.isEmpty() || more.isEmpty()) {
+            return List.copyOf(some.isEmpty() ? more : some);
+        }
+        List<T> all = new ArrayList<>(some);
+        all.addAll(more);
+        return List.copyOf(all);
+    }
+
+    /** Takes over what another draft says of device, run and watts. */
+    void add(Draft part) {
+        device.putAll(part.device);
+        run.putAll(part.run);
+        say(part.remarks);
+        understood = joined(understood, part.understood);
     }
 
     void name(String text) {
@@ -51,6 +71,7 @@ final class Draft {
 
     /** A cell that belongs to one device alone: the texts for the devices of the row, in their order. */
     void each(String key, List<String> texts) {
+        each = each.isEmpty() ? new LinkedHashMap<>() : each;
         each.put(key, List.copyOf(texts));
     }
 
@@ -78,10 +99,11 @@ final class Draft {
 
     /** Something measured on the run that the row names. */
     void reading(String key, String text) {
+        readings = readings.isEmpty() ? new Texts() : readings;
         readings.put(key, text);
     }
 
-    Map<String, String> readings() {
+    Texts readings() {
         return readings;
     }
 
@@ -96,34 +118,30 @@ final class Draft {
 
     /** What was said so far is what the row itself says; what comes later depends on other rows. */
     void settle() {
-        settled = List.copyOf(remarks);
+        settled = remarks;
+        device.trim();
+        run.trim();
     }
 
     /** Takes back what was said because of other rows. */
     void unsettle() {
-        remarks.clear();
-        remarks.addAll(settled);
+        remarks = settled;
     }
 
     /** Takes back everything said: the row stands for no device. */
     void insteadOut(Remark why) {
-        remarks.clear();
-        remarks.add(why);
+        remarks = List.of(why);
     }
 
     void count(int devices) {
         count = devices;
     }
 
-    boolean hasDevice(String key) {
-        return device.containsKey(key);
-    }
-
-    Map<String, String> device() {
+    Texts device() {
         return device;
     }
 
-    Map<String, String> run() {
+    Texts run() {
         return run;
     }
 

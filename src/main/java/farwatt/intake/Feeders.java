@@ -58,14 +58,16 @@ final class Feeders {
     }
 
     private void read() {
+        Optional<Column> column = listing.column(Meaning.PORT);
         String feeder = listing.text(row, Meaning.FEEDER);
         if (!Cells.isMissing(feeder)) {
+            from = feeder;
             Matcher both = SWITCH_PORT.matcher(feeder);
-            boolean split = !listing.has(Meaning.PORT) && both.matches();
-            from = split ? both.group(1) : feeder;
-            port = split ? plain(both.group(2)) : "";
+            if (column.isEmpty() && both.matches()) {
+                from = both.group(1);
+                port = plain(both.group(2));
+            }
         }
-        Optional<Column> column = listing.column(Meaning.PORT);
         if (column.isPresent()) {
             port(row.cell(column.get().at()), column.get());
         }
@@ -76,6 +78,10 @@ final class Feeders {
 
     private void port(RawCell cell, Column column) {
         String text = Spelling.tidy(cell.text());
+        if (count == 1 && isBarePort(text)) {
+            port = text;
+            return;
+        }
         if (Cells.isMissing(text)) {
             return;
         }
@@ -110,6 +116,13 @@ final class Feeders {
         }
     }
 
+    /** Most ports are a number from 1 to 99 and nothing else. */
+    private static boolean isBarePort(String text) {
+        boolean first = !text.isEmpty() && text.charAt(0) >= '1' && text.charAt(0) <= '9';
+        boolean second = text.length() == 1 || (text.length() == 2 && text.charAt(1) >= '0' && text.charAt(1) <= '9');
+        return first && second;
+    }
+
     private static String plain(String digits) {
         return String.valueOf(Integer.parseInt(digits));
     }
@@ -117,6 +130,14 @@ final class Feeders {
     /** A name for comparing: letters and digits only. */
     static String bare(String name) {
         return Spelling.fold(name).replace(" ", "");
+    }
+
+    private static String from(Listing listing, RawRow row) {
+        if (!listing.has(Meaning.FEEDER) || !listing.has(Meaning.PORT)) {
+            return of(listing, row, 1).from();
+        }
+        String feeder = listing.text(row, Meaning.FEEDER);
+        return Cells.isMissing(feeder) ? "" : feeder;
     }
 
     /** Everything that feeds other rows of a list, bare. */
@@ -127,7 +148,7 @@ final class Feeders {
         }
         for (Sorted row : rows) {
             if (row.kind() == Sorted.Kind.DEVICE) {
-                String from = of(listing, row.row(), 1).from();
+                String from = from(listing, row.row());
                 if (!from.isEmpty() && !from.equals(listing.text(row.row(), Meaning.NAME))) {
                     typed.add(from);
                 }

@@ -1,9 +1,7 @@
 package farwatt.intake;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Pattern;
 
 /** What can be seen of harm done to identifiers before they came here. */
@@ -27,36 +25,6 @@ final class Identifiers {
         return isoDate.startsWith("1904-01-01") || isoDate.startsWith("1899-12-3") || isoDate.startsWith("1900-01-0");
     }
 
-    /** Rows that share an identifier: place in the list of texts → place of the first with the same. */
-    private static Map<Integer, Integer> twice(List<String> texts, Meaning meaning) {
-        Map<String, Integer> first = new HashMap<>();
-        Map<Integer, Integer> twice = new HashMap<>();
-        for (int i = 0; i < texts.size(); i++) {
-            String key = meaning == Meaning.MAC ? bare(texts.get(i)) : texts.get(i);
-            if (key.length() < 2 || Cells.isMissing(key)) {
-                continue;
-            }
-            Integer before = first.putIfAbsent(key, i);
-            if (before != null) {
-                twice.put(i, before);
-            }
-        }
-        return twice;
-    }
-
-    /** An address without its separators. */
-    private static String bare(String mac) {
-        StringBuilder out = new StringBuilder(mac.length());
-        for (int i = 0; i < mac.length(); i++) {
-            char c = mac.charAt(i);
-            boolean kept = (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
-            if (kept) {
-                out.append(c >= 'a' ? (char) (c - 32) : c);
-            }
-        }
-        return out.toString();
-    }
-
     /** Says of rows with the same identifier that they have it. */
     static void flagTwice(Listing listing, List<Assembler.Item> items) {
         List<Assembler.Item> devices = items.stream()
@@ -66,10 +34,18 @@ final class Identifiers {
             List<String> texts = devices.stream()
                     .map(i -> Spelling.strip(i.sorted().row().cell(column.at()).text()))
                     .toList();
-            twice(texts, column.meaning()).forEach((later, first) -> {
-                flag(devices.get(later), column, devices.get(first));
-                flag(devices.get(first), column, devices.get(later));
-            });
+            boolean bare = column.meaning() == Meaning.MAC;
+            Twice twice = new Twice(texts, bare ? Twice.Counts.LETTERS_AND_DIGITS : Twice.Counts.EVERY_SIGN);
+            for (int later = 0; later < texts.size(); later++) {
+                if (twice.length(later) < 2 || Cells.isMissing(texts.get(later))) {
+                    continue;
+                }
+                int first = twice.first(later);
+                if (first != later) {
+                    flag(devices.get(later), column, devices.get(first));
+                    flag(devices.get(first), column, devices.get(later));
+                }
+            }
         }
     }
 

@@ -20,6 +20,11 @@ record RawRow(int number, List<RawCell> cells, Look look) {
         return column < cells.size() ? cells.get(column) : RawCell.EMPTY;
     }
 
+    /** Where it stands, as people find it: {@code line 7} or {@code Sheet1!A7}. */
+    String place(String sheet) {
+        return sheet.isEmpty() ? "line " + number : sheet + "!A" + number;
+    }
+
     boolean isBlank() {
         for (RawCell cell : cells) {
             if (!cell.isBlank()) {
@@ -58,7 +63,8 @@ record RawRow(int number, List<RawCell> cells, Look look) {
         return column;
     }
 
-    private boolean isFull(int column) {
+    /** True for a cell that holds something of its own; there must be such a column. */
+    boolean isFull(int column) {
         return !cells.get(column).filled() && !cells.get(column).isBlank();
     }
 

@@ -6,7 +6,6 @@ import farwatt.report.Level;
 import farwatt.report.Notice;
 import farwatt.report.Place;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,12 +24,13 @@ final class Reading {
     private final List<Row> switches = new ArrayList<>();
     private final List<Question> questions = new ArrayList<>();
     private final List<Notice> notices = new ArrayList<>();
-    /** One listing with what reads its rows, and where its rows stand among all. */
-    private record Part(Listing listing, RowReader reader, int first, int end) {}
+    /**
+     * One listing with what reads its rows, and where its rows stand among all; no reader for a list of ports, whose
+     * rows are read together.
+     */
+    private record Part(Listing listing, Optional<RowReader> reader, int first, int end) {}
 
     private final List<Part> parts = new ArrayList<>();
-    /** Rows that are read by themselves; those of a list of ports are read together. */
-    private final Map<String, Integer> places = new HashMap<>();
 
     Reading(ListFile file, Wishes wishes, Cancel cancel) {
         this.file = file;
@@ -60,23 +60,32 @@ final class Reading {
 
     /** Puts a cell of one row right and reads that row anew; empty where only reading everything anew will do. */
     Optional<Outcome> mended(Wishes.Mend mend) {
-        Integer at = places.get(mend.place());
-        Optional<Part> part = at == null
-                ? Optional.empty()
-                : parts.stream().filter(p -> at >= p.first() && at < p.end()).findFirst();
+        int at = 0;
+        while (at < items.size() && !isDeviceAt(mend.place(), items.get(at))) {
+            at++;
+        }
+        Optional<Part> part = part(at).filter(p -> p.reader().isPresent());
         Optional<Column> column = part.flatMap(p -> Mends.column(p.listing(), mend.heading()));
-        if (at == null || column.isEmpty()) {
+        if (column.isEmpty()) {
             return Optional.empty();
         }
         Assembler.Item before = items.get(at);
         RawRow row = before.sorted().row().with(column.get().at(), RawCell.text(mend.text()));
         Sorted sorted = new Sorted(row, Sorted.Kind.DEVICE, before.sorted().section());
-        Draft draft = part.get().reader().read(sorted);
+        Draft draft = part.orElseThrow().reader().orElseThrow().read(sorted);
         wishes = wishes.mended(mend.place(), mend.heading(), mend.text());
         sayMended(before.listing(), sorted, draft);
         draft.settle();
         items.set(at, new Assembler.Item(before.listing(), sorted, draft));
         return Optional.of(assembled());
+    }
+
+    private static boolean isDeviceAt(String place, Assembler.Item item) {
+        return item.sorted().kind() == Sorted.Kind.DEVICE && item.place().equals(place);
+    }
+
+    private Optional<Part> part(int at) {
+        return parts.stream().filter(p -> at >= p.first() && at < p.end()).findFirst();
     }
 
     private Outcome assembled() {
@@ -148,12 +157,9 @@ final class Reading {
             }
             sayMended(listing, row, draft);
             draft.settle();
-            if (row.kind() == Sorted.Kind.DEVICE && ports.isEmpty()) {
-                places.put(listing.sheet().place(row.row()), items.size());
-            }
             items.add(new Assembler.Item(listing, row, draft));
         }
-        parts.add(new Part(listing, reader, first, items.size()));
+        parts.add(new Part(listing, ports.isPresent() ? Optional.empty() : Optional.of(reader), first, items.size()));
     }
 
     private void sayMended(Listing listing, Sorted row, Draft draft) {

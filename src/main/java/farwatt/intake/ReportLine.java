@@ -8,7 +8,7 @@ import java.util.Map;
 
 /** What became of one row of a customer's list. Immutable. */
 public final class ReportLine {
-    private final String place;
+    private final String sheet;
     private final RowState state;
     private final List<String> headings;
     private final RawRow row;
@@ -17,14 +17,14 @@ public final class ReportLine {
     private final List<String> made;
 
     ReportLine(
-            String place,
+            String sheet,
             RowState state,
             List<String> headings,
             RawRow row,
             List<Remark> remarks,
             List<Understood> understood,
             List<String> made) {
-        this.place = place;
+        this.sheet = sheet;
         this.state = state;
         this.headings = headings;
         this.row = row;
@@ -35,7 +35,7 @@ public final class ReportLine {
 
     /** Where the row stands: {@code line 7} or {@code Sheet1!A7}. */
     public String place() {
-        return place;
+        return row.place(sheet);
     }
 
     public RowState state() {
@@ -83,6 +83,6 @@ public final class ReportLine {
 
     @Override
     public String toString() {
-        return place + " " + state.word() + " " + original() + " " + said();
+        return place() + " " + state.word() + " " + original() + " " + said();
     }
 }

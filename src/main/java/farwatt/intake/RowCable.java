@@ -18,6 +18,15 @@ final class RowCable {
     private static final Pattern SHEATH =
             Pattern.compile("(?i)\\b(indoor|outdoor|direct burial|buried|innen|außen|erdverlegt)\\b");
 
+    /** Columns that say something about cable: nothing else of a row is looked at here. */
+    static final List<Meaning> COLUMNS = List.of(
+            Meaning.LENGTH,
+            Meaning.CORD_LENGTH,
+            Meaning.FIXED_LENGTH,
+            Meaning.GAUGE,
+            Meaning.CATEGORY,
+            Meaning.SHEATH);
+
     private final Listing listing;
     private final RawRow row;
     private final Draft draft;
@@ -39,7 +48,7 @@ final class RowCable {
         } else if (fixed.metres().isPresent()) {
             fixed(fixed, cord);
         }
-        cord.text().filter(t -> draft.run().containsKey("length")).ifPresent(t -> draft.run("cord_length", t));
+        cord.text().filter(t -> draft.run().has("length")).ifPresent(t -> draft.run("cord_length", t));
         gauge();
         category();
         sheath();

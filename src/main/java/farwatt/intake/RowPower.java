@@ -5,7 +5,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Brings together what the columns of a row say about power: watts, amps, volts, class. */
@@ -13,24 +12,32 @@ final class RowPower {
     private static final BigDecimal LOW_VOLTS = BigDecimal.valueOf(30);
     private static final BigDecimal HIGH_VOLTS = BigDecimal.valueOf(60);
 
+    /** Columns that say something about power: nothing else of a row but its quantity is looked at here. */
+    static final List<Meaning> COLUMNS = List.of(
+            Meaning.WATTS,
+            Meaning.WATTS_TYPICAL,
+            Meaning.WATTS_START,
+            Meaning.LOAD,
+            Meaning.EFFICIENCY,
+            Meaning.CURRENT,
+            Meaning.VOLTS,
+            Meaning.CLASS);
+
     private final Listing listing;
     private final RawRow row;
     private final Draft draft;
-    private final Map<String, ClassWord> known;
 
-    /** @param known words read before, since most rows say the same */
-    RowPower(Listing listing, RawRow row, Draft draft, Map<String, ClassWord> known) {
+    RowPower(Listing listing, RawRow row, Draft draft) {
         this.listing = listing;
         this.row = row;
         this.draft = draft;
-        this.known = known;
     }
 
     /** Puts the device's power cells into the draft. */
     void read() {
         Optional<BigDecimal> volts = volts();
         ClassWord word = listing.column(Meaning.CLASS)
-                .map(c -> known.computeIfAbsent(row.cell(c.at()).text(), ClassWord::read))
+                .map(c -> ClassWord.read(row.cell(c.at()).text()))
                 .orElse(new ClassWord(ClassWord.Sort.BLANK, 0, ""));
         Power power = merged(volts);
         boolean inWatts = power.isHeld() && power.most().isEmpty();
@@ -144,7 +151,7 @@ final class RowPower {
             case CLASS, TYPE, TYPE_OPEN -> right(power, word);
             case BLANK -> {}
         }
-        boolean load = draft.hasDevice("load");
+        boolean load = draft.device().has("load");
         if (power.most().isEmpty() && !load && !word.hasRight() && !power.isHeld() && listing.saysPower()) {
             draft.say(Remark.hold(IntakeSays.NO_POWER));
         }

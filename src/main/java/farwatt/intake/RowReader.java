@@ -1,20 +1,22 @@
 package farwatt.intake;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /** Reads one row that stands for devices. */
 final class RowReader {
+    private static final List<Meaning> RATINGS =
+            List.of(Meaning.INGRESS, Meaning.BITRATE, Meaning.COLDEST_RATED, Meaning.HOTTEST_RATED, Meaning.PRIORITY);
 
     private final Listing listing;
-    private final Map<String, ClassWord> classes = new HashMap<>();
     private final OwnColumns own;
     private final String place;
     private final Set<String> feeders;
+    private final Known powers;
+    private final Known cables;
+    private final Known ratings;
 
     /**
      * @param place where everything on the sheet is unless a section says otherwise, "" if nothing says so
@@ -25,6 +27,9 @@ final class RowReader {
         this.own = own;
         this.feeders = feeders;
         this.place = place;
+        this.powers = new Known(listing, RowPower.COLUMNS);
+        this.cables = new Known(listing, RowCable.COLUMNS);
+        this.ratings = new Known(listing, RATINGS);
     }
 
     /** Everything the row says; what cannot be understood is among the remarks. */
@@ -48,13 +53,31 @@ final class RowReader {
         }
         if (draft.count() == 1 && feeders.contains(Feeders.bare(draft.name()))) {
             node(row, draft);
+        } else if (draft.count() == 1) {
+            draft.add(powers.of(row, this::power));
         } else {
-            new RowPower(listing, row, draft, classes).read();
+            new RowPower(listing, row, draft).read();
         }
-        new RowCable(listing, row, draft).read();
+        draft.add(cables.of(row, this::cable));
         feeder(row, draft);
-        gear(row, draft);
+        String note = listing.text(row, Meaning.NOTE);
+        if (!note.isEmpty()) {
+            draft.device("note", note);
+        }
+        draft.add(ratings.of(row, this::rated));
         ownCells(row, draft);
+        return draft;
+    }
+
+    private Draft power(RawRow row) {
+        Draft draft = new Draft();
+        new RowPower(listing, row, draft).read();
+        return draft;
+    }
+
+    private Draft cable(RawRow row) {
+        Draft draft = new Draft();
+        new RowCable(listing, row, draft).read();
         return draft;
     }
 
@@ -108,9 +131,12 @@ final class RowReader {
         draft.say(fed.remarks());
     }
 
-    private void gear(RawRow row, Draft draft) {
-        text(row, draft, Meaning.NOTE, "note");
-        text(row, draft, Meaning.INGRESS, "ingress");
+    private Draft rated(RawRow row) {
+        Draft draft = new Draft();
+        String ingress = listing.text(row, Meaning.INGRESS);
+        if (!ingress.isEmpty()) {
+            draft.device("ingress", ingress);
+        }
         quantity(row, draft, Meaning.BITRATE, "bitrate", "Mb/s");
         quantity(row, draft, Meaning.COLDEST_RATED, "coldest_rated", "degC");
         quantity(row, draft, Meaning.HOTTEST_RATED, "hottest_rated", "degC");
@@ -118,13 +144,7 @@ final class RowReader {
         if (priority.length() == 1 && priority.charAt(0) >= '1' && priority.charAt(0) <= '9') {
             draft.device("priority", priority);
         }
-    }
-
-    private void text(RawRow row, Draft draft, Meaning meaning, String key) {
-        String text = listing.text(row, meaning);
-        if (!text.isEmpty()) {
-            draft.device(key, text);
-        }
+        return draft;
     }
 
     private void quantity(RawRow row, Draft draft, Meaning meaning, String key, String unit) {

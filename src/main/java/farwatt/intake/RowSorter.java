@@ -19,8 +19,10 @@ final class RowSorter {
         this.rows = listing.sheet().rows();
         this.takeHidden = listing.answers().answer("hidden_rows", "leave out").equals("take");
         listing.column(Meaning.ZONE)
-                .ifPresent(zone -> rows.forEach(
-                        row -> places.add(Spelling.fold(row.cell(zone.at()).text()))));
+                .ifPresent(zone -> rows.stream()
+                        .map(row -> row.cell(zone.at()).text())
+                        .distinct()
+                        .forEach(text -> places.add(Spelling.fold(text))));
         places.remove("");
         listing.heading().ifPresent(heading -> {
             for (RawRow row : rows.subList(heading.first(), heading.after())) {
@@ -134,15 +136,16 @@ final class RowSorter {
     }
 
     private boolean isHeadingAgain(RawRow row) {
+        int full = row.full();
         for (List<String> original : headingTexts) {
-            List<Integer> filled = row.filled();
             int differ = 0;
-            for (int i = 0; i < filled.size() && differ * 5 <= filled.size(); i++) {
-                int column = filled.get(i);
-                String there = column < original.size() ? original.get(column) : "";
-                differ += there.equals(Spelling.fold(row.cell(column).text())) ? 0 : 1;
+            for (int column = 0; column < row.cells().size() && differ * 5 <= full; column++) {
+                if (row.isFull(column)) {
+                    String there = column < original.size() ? original.get(column) : "";
+                    differ += there.equals(Spelling.fold(row.cell(column).text())) ? 0 : 1;
+                }
             }
-            if (filled.size() - differ >= 2 && differ * 5 <= filled.size()) {
+            if (full - differ >= 2 && differ * 5 <= full) {
                 return true;
             }
         }
@@ -151,17 +154,21 @@ final class RowSorter {
 
     /** A total's word stands first in its row; a device that only has such a word in its name stays a device. */
     private boolean isTotal(RawRow row) {
-        List<Integer> filled = row.filled();
-        String name = Spelling.fold(listing.text(row, Meaning.NAME));
-        for (int column : filled) {
+        for (int column = 0; column < row.cells().size(); column++) {
             RawCell cell = row.cell(column);
-            if (cell.form() == RawCell.Form.TEXT && !startsWithDigit(cell.text())) {
+            if (row.isFull(column) && cell.form() == RawCell.Form.TEXT && !startsWithDigit(cell.text())) {
                 String folded = Spelling.fold(cell.text());
-                boolean named = !name.isEmpty() && !name.equals(folded) && !isTotalText(name);
-                return !named && isTotalText(folded) && (filled.size() > 1 || folded.split(" ", -1).length <= 3);
+                return isTotalText(folded)
+                        && !isNamedOtherwise(row, folded)
+                        && (row.full() > 1 || folded.split(" ", -1).length <= 3);
             }
         }
         return false;
+    }
+
+    private boolean isNamedOtherwise(RawRow row, String folded) {
+        String name = Spelling.fold(listing.text(row, Meaning.NAME));
+        return !name.isEmpty() && !name.equals(folded) && !isTotalText(name);
     }
 
     private boolean isTotalText(String folded) {

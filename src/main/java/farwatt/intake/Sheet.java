@@ -41,7 +41,7 @@ record Sheet(String name, Shown shown, List<RawRow> rows, List<Area> areas, Set<
 
     /** Where a row stands, as people find it: {@code line 7} or {@code Sheet1!A7}. */
     String place(RawRow row) {
-        return name.isEmpty() ? "line " + row.number() : name + "!A" + row.number();
+        return row.place(name);
     }
 
     /** One past the last column that any row reaches. */

@@ -52,10 +52,10 @@ final class Tables {
 
     /** Words that are all likely headings, one of them of a column of numbers. */
     private static boolean isHeading(RawRow row) {
-        List<Integer> filled = row.filled();
-        if (filled.size() < 2 || !Heading.isWords(row)) {
+        if (!Heading.isWords(row) || row.full() < 2) {
             return false;
         }
+        List<Integer> filled = row.filled();
         double sum = 0;
         boolean numbers = false;
         for (int column : filled) {

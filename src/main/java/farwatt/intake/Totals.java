@@ -146,8 +146,14 @@ final class Totals {
     }
 
     private boolean isUnnamed(Assembler.Item item) {
-        return item.sorted().kind() == Sorted.Kind.DEVICE
-                && item.draft().remarks().stream().anyMatch(r -> r.code() == IntakeSays.NO_NAME);
+        if (item.sorted().kind() == Sorted.Kind.DEVICE) {
+            for (Remark remark : item.draft().remarks()) {
+                if (remark.code() == IntakeSays.NO_NAME) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Every cell of the row is one of the sums so far. */

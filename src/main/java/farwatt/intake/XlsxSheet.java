@@ -23,6 +23,7 @@ final class XlsxSheet {
     private final XlsxStyles styles;
     private final NumberCells numbers;
     private final Cancel cancel;
+    private final Alike alike = new Alike();
     private final SheetRows rows = new SheetRows();
     private final Map<Open, String> open = new LinkedHashMap<>();
     private long most;
@@ -160,7 +161,7 @@ final class XlsxSheet {
     private RawCell content(String type, int style, String value) {
         return switch (type) {
             case "s" -> strings.at(value);
-            case "str", "inlineStr" -> RawCell.text(Strings.decoded(value));
+            case "str", "inlineStr" -> alike.text(Strings.decoded(value));
             case "b" -> RawCell.text(value.equals("1") || value.equals("true") ? "yes" : value.isEmpty() ? "" : "no");
             case "e" -> RawCell.of(RawCell.Form.ERROR, value);
             case "d" -> RawCell.of(RawCell.Form.DATE, value.replace('T', ' '));

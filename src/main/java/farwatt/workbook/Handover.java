@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param planFingerprint of the plan file, if there is one
  * @param date on the record
  * @param more further tables to put at the end, such as scenarios side by side
+ * @param picture of the network, for the summary
+ * @param studies each gets a sheet with its chart
  */
 public record Handover(
         Calculation calc,
@@ -24,9 +26,46 @@ public record Handover(
         Optional<String> planFingerprint,
         LocalDate date,
         Paper paper,
-        List<Schedule> more) {
+        List<Schedule> more,
+        Optional<BookPicture> picture,
+        List<StudyTable> studies) {
     public Handover {
         more = List.copyOf(more);
+        studies = List.copyOf(studies);
+    }
+
+    /** Without a picture and studies. */
+    public Handover(
+            Calculation calc,
+            Review review,
+            Optional<String> scenario,
+            String version,
+            Optional<String> planFingerprint,
+            LocalDate date,
+            Paper paper,
+            List<Schedule> more) {
+        this(calc, review, scenario, version, planFingerprint, date, paper, more, Optional.empty(), List.of());
+    }
+
+    /** The same with a picture on its summary. */
+    public Handover with(BookPicture drawn) {
+        return new Handover(
+                calc,
+                review,
+                scenario,
+                version,
+                planFingerprint,
+                date,
+                paper,
+                more,
+                Optional.of(drawn),
+                studies);
+    }
+
+    /** The same with studies, each on a sheet of its own. */
+    public Handover with(List<StudyTable> tables) {
+        return new Handover(
+                calc, review, scenario, version, planFingerprint, date, paper, more, picture, tables);
     }
 
     Imprint imprint() {

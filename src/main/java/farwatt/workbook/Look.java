@@ -1,5 +1,6 @@
 package farwatt.workbook;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
@@ -30,6 +31,15 @@ final class Look {
     private static final int MIST = 0xE6EDF0;
     private static final int SAGE = 0xE8F0E3;
     private static final int SAND = 0xFBF2DC;
+    private static final int WHITE = 0xFFFFFF;
+
+    /** Grounds of shaded cells; numbers on the last are white, so that all can be read. */
+    private static final Map<Tone, Integer> SHADES = new EnumMap<>(Map.of(
+            Tone.SHADE_1, 0xEFF5F6,
+            Tone.SHADE_2, 0xC8DEE3,
+            Tone.SHADE_3, 0x9DC4CD,
+            Tone.SHADE_4, 0x6FA8B5,
+            Tone.SHADE_5, 0x2A6C80));
 
     private final XSSFWorkbook book;
     private final Map<Object, XSSFCellStyle> styles = new HashMap<>();
@@ -140,6 +150,10 @@ final class Look {
         style.setVerticalAlignment(VerticalAlignment.CENTER);
         style.setWrapText(form.isWrapped());
         align(style, form);
+        Integer shade = SHADES.get(tone);
+        if (shade != null) {
+            fill(style, shade);
+        }
         style.setBorderBottom(BorderStyle.HAIR);
         style.setBottomBorderColor(colour(HAIR));
         if (form.isReading()) {
@@ -161,6 +175,8 @@ final class Look {
             case GOOD -> GOOD;
             case POOR -> POOR;
             case BAD -> BAD;
+            case SHADE_1, SHADE_2, SHADE_3, SHADE_4 -> INK;
+            case SHADE_5 -> WHITE;
         };
     }
 
@@ -171,9 +187,13 @@ final class Look {
             case ANSWER -> SAGE;
             case READ -> SAND;
         };
+        fill(style, ground);
+        return style;
+    }
+
+    private static void fill(XSSFCellStyle style, int ground) {
         style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
         style.setFillForegroundColor(colour(ground));
-        return style;
     }
 
     private XSSFFont font(int colour, int size, Kind kind) {

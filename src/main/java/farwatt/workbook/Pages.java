@@ -45,8 +45,12 @@ final class Pages {
     void table(int[] wide, Places.Place place, int last) {
         paper();
         boolean hand = place.schedule().columns().stream().anyMatch(c -> c.band() == Column.Band.READ);
-        boolean fits = IntStream.of(wide).sum() * (hand ? CUT_SCALE : SMALLEST) <= 100 * capacity();
-        shrink(wide, fits);
+        int digits = IntStream.of(wide).sum();
+        int scale = hand ? CUT_SCALE : SMALLEST;
+        boolean drawn = place.schedule().chart().isPresent()
+                && (digits + StudyChart.digits()) * scale <= 100 * capacity();
+        boolean fits = digits * scale <= 100 * capacity();
+        shrink(digits + (drawn ? StudyChart.digits() : 0), fits);
         sheet.setRepeatingRows(new CellRangeAddress(place.bands(), place.headings(), -1, -1));
         if (!fits) {
             sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
@@ -54,7 +58,9 @@ final class Pages {
         }
         int index = book.poi().getSheetIndex(sheet);
         // a title that runs over several columns would be cut on a page that has only the first of them
-        book.poi().setPrintArea(index, 0, lastColumn(wide, place), fits ? 0 : place.bands(), last);
+        int right = Math.max(lastColumn(wide, place), drawn ? StudyChart.lastColumn(place) : 0);
+        int bottom = Math.max(last, drawn ? StudyChart.lastRow(place) : 0);
+        book.poi().setPrintArea(index, 0, right, fits ? 0 : place.bands(), bottom);
         book.poi()
                 .getXSSFWorkbook()
                 .getSheetAt(index)
@@ -82,9 +88,9 @@ final class Pages {
     }
 
     /** A table that can be read on one page's width is fitted to it; a narrow one stays as it is. */
-    private void shrink(int[] wide, boolean fits) {
+    private void shrink(int digits, boolean fits) {
         PrintSetup setup = sheet.getPrintSetup();
-        boolean roomy = IntStream.of(wide).sum() <= SAFE * capacity();
+        boolean roomy = digits <= SAFE * capacity();
         if (fits && !roomy) {
             sheet.setFitToPage(true);
             setup.setFitWidth((short) 1);

@@ -43,6 +43,7 @@ final class Parts {
         all.add(ReasonTable.why(calc, content.review().verdict()));
         all.add(ReasonTable.names(units));
         all.addAll(content.more());
+        content.studies().forEach(study -> all.add(study.schedule()));
         all.removeIf(table -> table.lines().size() == 0 && mayGo(table.name()));
         return all;
     }

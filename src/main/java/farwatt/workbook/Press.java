@@ -226,6 +226,9 @@ final class Press {
         }
         sheet.createFreezePane(1, place.first());
         checks();
+        if (schedule.chart().isPresent() && schedule.lines().size() > 0) {
+            new StudyChart(book, place, sheet).draw(schedule.chart().get());
+        }
         new Pages(book, sheet).table(wide, place, last);
     }
 }

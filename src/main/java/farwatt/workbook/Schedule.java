@@ -2,6 +2,7 @@ package farwatt.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One table for a workbook or a list: its name, what stands above it, its columns and its lines. Lines are asked for
@@ -10,8 +11,20 @@ import java.util.List;
  * @param name as people call it; the workbook's own name of the sheet may have to differ
  * @param note one or two sentences under the title, "" for none
  * @param facts figures above the table that its formulas use
+ * @param chart what is drawn of it beside it
  */
-public record Schedule(String name, String note, List<Fact> facts, List<Column> columns, Lines lines) {
+public record Schedule(
+        String name, String note, List<Fact> facts, List<Column> columns, Lines lines, Optional<Chart> chart) {
+    /** How a table is drawn: its first column goes along, every further column of numbers is a series. */
+    public enum Chart {
+        /** A line from point to point; the first column holds numbers. */
+        LINE,
+        /** Bars without gaps: what stays the same until the next step. */
+        STEPS,
+        /** Bars, one a line of the table. */
+        BARS
+    }
+
     public Schedule {
         facts = List.copyOf(facts);
         columns = List.copyOf(columns);
@@ -19,6 +32,15 @@ public record Schedule(String name, String note, List<Fact> facts, List<Column> 
 
     public Schedule(String name, String note, List<Column> columns, Lines lines) {
         this(name, note, List.of(), columns, lines);
+    }
+
+    public Schedule(String name, String note, List<Fact> facts, List<Column> columns, Lines lines) {
+        this(name, note, facts, columns, lines, Optional.empty());
+    }
+
+    /** The same with a chart beside it. */
+    public Schedule with(Chart drawn) {
+        return new Schedule(name, note, facts, columns, lines, Optional.of(drawn));
     }
 
     /**

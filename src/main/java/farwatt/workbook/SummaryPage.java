@@ -12,6 +12,7 @@ import farwatt.review.Review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
@@ -27,6 +28,7 @@ final class SummaryPage {
     private final Calculation calc;
     private final Review review;
     private final List<Schedule> tables;
+    private final Optional<BookPicture> picture;
     private final SXSSFSheet sheet;
     private final double page;
     private int at;
@@ -38,6 +40,7 @@ final class SummaryPage {
         calc = content.calc();
         review = content.review();
         this.tables = tables;
+        picture = content.picture();
         sheet = book.sheet(name);
         page = new Pages(book, sheet).height();
     }
@@ -52,12 +55,25 @@ final class SummaryPage {
         pen.part(row(), 0, "Hand-over record of a network that carries its power along", Look.Part.NOTE);
         verdict();
         planned();
+        picture.ifPresent(this::picture);
         corners();
         nodes(power);
         findings();
         cautions();
         contents();
         new Pages(book, sheet).blocks(WIDE, at - 1);
+    }
+
+    /** The picture as wide as the page, or as high as it where that is less. */
+    private void picture(BookPicture drawn) {
+        float line = Press.LINE + 2;
+        int rows = PicturePen.rows(drawn, WIDE, page - 3 * line, line);
+        section("Diagram", rows);
+        int first = at;
+        for (int i = 0; i < rows; i++) {
+            row();
+        }
+        new PicturePen(book, sheet).put(drawn, first, rows, WIDE, line);
     }
 
     private Row row() {

@@ -1,147 +1,128 @@
 package farwatt.workbook;
 
 import farwatt.engine.Calculation;
-import farwatt.engine.Value;
 import farwatt.plan.Table;
+import farwatt.review.TakeOff;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
+import java.util.Optional;
 
 /** What to order: cable and cord by their kind with slack, what goes onto cables, gear by its kind. */
-final class TakeOffTable {
-    private static final int ENDS = 2;
+public final class TakeOffTable {
+    private static final int MOST_NAMED = 12;
 
-    private final Calculation calc;
-    private final List<List<Entry>> lines = new ArrayList<>();
-    private final double slack;
-
-    private TakeOffTable(Calculation calc) {
-        this.calc = calc;
-        slack = calc.value(Table.PLAN, 0, "slack").inside();
-    }
+    private TakeOffTable() {}
 
     static Schedule of(Calculation calc) {
-        TakeOffTable table = new TakeOffTable(calc);
-        table.cable();
-        table.cords();
-        table.fittings();
-        table.gear(Table.SOURCES, "source", "type");
-        table.gear(Table.SWITCHES, "switch", "mode");
-        table.gear(Table.DEVICES, "device", "kind");
-        Entry share = Double.isFinite(table.slack) ? Entry.number(table.slack) : Entry.NONE;
-        return new Schedule(
+        double typed = calc.value(Table.PLAN, 0, "slack").inside();
+        double slack = Double.isFinite(typed) ? typed : 0;
+        List<List<Entry>> lines = new ArrayList<>();
+        TakeOff.of(calc).lines().forEach(line -> lines.add(line(line)));
+        return Schedule.trimmed(
                 Titles.TAKE_OFF,
                 "What to order. Cable without its cords; slack is added to lengths only.",
-                List.of(new Schedule.Fact("slack", "slack", Form.SHARE, share, "Added to every length.")),
+                List.of(new Schedule.Fact(
+                        "slack", "slack", Form.SHARE, Entry.number(slack), "Added to every length.")),
                 List.of(
                         Column.of("what", "what", Form.WORD),
                         Column.of("kind", "kind", Form.WORD),
-                        Column.of("runs", "runs", Form.WHOLE),
+                        Column.of("rows", "for", Form.WHOLE),
                         Column.of("quantity", "planned", Form.ONE),
                         Column.of("order", "with slack", Form.ONE),
                         Column.of("unit", "unit", Form.WORD),
+                        Column.of("boxes", "boxes", Form.WHOLE),
+                        Column.of("cost", "cost", Form.TWO)
+                                .in(calc.plan().currency().toUpperCase(Locale.ROOT))
+                                .summed(),
                         Column.of("note", "note", Form.SENTENCE)),
-                Schedule.Lines.of(table.lines));
+                lines);
     }
 
-    /** Runs of one kind: how many, their metres together, how many have no length. */
-    private static final class Group {
-        private final Sum metres = new Sum();
-        private int runs;
-        private int unknown;
+    private static List<Entry> line(TakeOff.Line line) {
+        boolean length = line.part().isLength();
+        Form form = length ? Form.ONE : Form.WHOLE;
+        Entry order = length
+                ? Entry.live("{quantity}*(1+{#slack})", line.order())
+                : Entry.live("{quantity}", line.order()).as(form);
+        return List.of(
+                Entry.words(line.part().word()),
+                Entry.words(line.kind()),
+                Entry.number(line.rows().size()),
+                Entry.number(line.planned()).as(form),
+                order,
+                Entry.words(length ? "m" : "pcs"),
+                line.boxes() > 0 ? Entry.number(line.boxes()) : Entry.NONE,
+                price(line.cost()),
+                Entry.words(note(line)));
+    }
 
-        void add(double length) {
-            runs++;
-            if (Double.isNaN(length)) {
-                unknown++;
-            } else {
-                metres.add(length);
-            }
+    private static Entry price(Optional<Double> cost) {
+        return cost.map(Entry::number).orElse(Entry.NONE);
+    }
+
+    private static String note(TakeOff.Line line) {
+        List<String> said = new ArrayList<>();
+        if (line.boxes() > 0) {
+            said.add("boxes of " + (int) TakeOff.BOX + " m, no run in two pieces");
         }
-    }
-
-    private void cable() {
-        Map<String, Group> groups = new LinkedHashMap<>();
-        for (int run : InUse.places(calc, Table.RUNS)) {
-            String kind = "category " + words(run, "category") + ", " + words(run, "gauge") + ", " + words(run, "metal")
-                    + (yes(run, "screened") ? ", screened, " : ", ") + words(run, "sheath");
-            groups.computeIfAbsent(kind, k -> new Group()).add(plain(run, "length") - plain(run, "cord_length"));
+        if (!line.overlong().isEmpty()) {
+            said.add("from a reel: " + named(line.overlong()));
         }
-        groups.forEach((kind, group) -> lengths("cable", kind, group));
-    }
-
-    private void cords() {
-        Map<String, Group> groups = new LinkedHashMap<>();
-        for (int run : InUse.places(calc, Table.RUNS)) {
-            double length = plain(run, "cord_length");
-            if (length > 0) {
-                groups.computeIfAbsent(words(run, "cord_gauge"), k -> new Group())
-                        .add(length);
-            }
+        if (!line.unmeasured().isEmpty()) {
+            said.add("no length yet: " + named(line.unmeasured()));
         }
-        groups.forEach((kind, group) -> lengths("cord", kind, group));
+        return String.join("; ", said);
     }
 
-    private void lengths(String what, String kind, Group group) {
-        String unknown = group.unknown == 0 ? "" : group.unknown + " of these runs have no length yet";
-        double metres = group.metres.value();
-        lines.add(List.of(
-                Entry.words(what),
-                Entry.words(kind),
-                Entry.number(group.runs),
-                Entry.number(metres),
-                Entry.live("{quantity}*(1+{#slack})", metres * (1 + slack)),
-                Entry.words("m"),
-                Entry.words(unknown)));
+    private static String named(List<String> ids) {
+        String some = String.join(", ", ids.subList(0, Math.min(MOST_NAMED, ids.size())));
+        return ids.size() > MOST_NAMED ? some + " and " + (ids.size() - MOST_NAMED) + " more" : some;
     }
 
-    private void fittings() {
-        int runs = 0;
-        int surge = 0;
-        double joints = 0;
-        for (int run : InUse.places(calc, Table.RUNS)) {
-            runs++;
-            surge += yes(run, "surge") ? 1 : 0;
-            double mated = plain(run, "joints");
-            joints += Double.isNaN(mated) ? 0 : mated;
+    /**
+     * What other plans need more or less than the first; without lines where they need the same.
+     *
+     * @param sides at least one; the first is what the others are held against
+     */
+    public static Schedule differences(List<ScenarioTable.Side> sides) {
+        TakeOff base = TakeOff.of(sides.get(0).calc());
+        List<List<Entry>> lines = new ArrayList<>();
+        for (ScenarioTable.Side side : sides.subList(1, sides.size())) {
+            base.to(TakeOff.of(side.calc())).forEach(one -> lines.add(difference(side.id(), one)));
         }
-        pieces("cable label", "", runs, ENDS * runs, "one at each end");
-        pieces("mated connection", "", runs, joints, "");
-        if (surge > 0) {
-            pieces("surge protection", "", surge, ENDS * surge, "at both ends");
-        }
+        String currency = sides.get(0).calc().plan().currency().toUpperCase(Locale.ROOT);
+        return new Schedule(
+                Titles.ORDERS,
+                "What each scenario needs more or less than " + sides.get(0).id() + ", with slack.",
+                List.of(
+                        Column.of("scenario", "scenario", Form.WORD),
+                        Column.of("what", "what", Form.WORD),
+                        Column.of("kind", "kind", Form.WORD),
+                        Column.of("before", sides.get(0).id(), Form.ONE),
+                        Column.of("after", "scenario needs", Form.ONE),
+                        Column.of("more", "more", Form.ONE),
+                        Column.of("unit", "unit", Form.WORD),
+                        Column.of("boxes_before", "boxes before", Form.WHOLE),
+                        Column.of("boxes_after", "boxes after", Form.WHOLE),
+                        Column.of("cost", "costs more", Form.TWO).in(currency)),
+                Schedule.Lines.of(lines));
     }
 
-    private void gear(Table table, String what, String by) {
-        Map<String, Integer> counts = new LinkedHashMap<>();
-        for (int place : InUse.places(calc, table)) {
-            String kind = calc.value(table, place, by).text();
-            counts.merge(by.equals("type") ? "type " + kind : kind, 1, Integer::sum);
-        }
-        counts.forEach((kind, count) -> pieces(what, kind, 0, count, ""));
-    }
-
-    private void pieces(String what, String kind, int runs, double count, String note) {
-        if (count > 0) {
-            Entry whole = Entry.number(count).as(Form.WHOLE);
-            Entry of = runs == 0 ? Entry.NONE : Entry.number(runs);
-            Entry order = Entry.live("{quantity}", count).as(Form.WHOLE);
-            lines.add(List.of(
-                    Entry.words(what), Entry.words(kind), of, whole, order, Entry.words("pcs"), Entry.words(note)));
-        }
-    }
-
-    private String words(int run, String name) {
-        return calc.value(Table.RUNS, run, name).text();
-    }
-
-    private boolean yes(int run, String name) {
-        return calc.value(Table.RUNS, run, name).inside() == 1;
-    }
-
-    private double plain(int run, String name) {
-        Value value = calc.value(Table.RUNS, run, name);
-        return value.isPresent() ? value.inside() : Double.NaN;
+    private static List<Entry> difference(String scenario, TakeOff.Difference one) {
+        boolean length = one.part().isLength();
+        Form form = length ? Form.ONE : Form.WHOLE;
+        boolean boxed = one.boxesBefore() > 0 || one.boxesAfter() > 0;
+        return List.of(
+                Entry.words(scenario),
+                Entry.words(one.part().word()),
+                Entry.words(one.kind()),
+                Entry.number(one.before()).as(form),
+                Entry.number(one.after()).as(form),
+                Entry.live("{after}-{before}", one.after() - one.before()).as(form),
+                Entry.words(length ? "m" : "pcs"),
+                boxed ? Entry.number(one.boxesBefore()) : Entry.NONE,
+                boxed ? Entry.number(one.boxesAfter()) : Entry.NONE,
+                price(one.cost()));
     }
 }

@@ -21,12 +21,13 @@ final class Titles {
     static final String JUDGING = "Judging readings";
     static final String WHY = "Why the verdict";
     static final String SCENARIOS = "Scenarios side by side";
+    static final String ORDERS = "Take-off side by side";
     static final String NAMES = "How figures come about";
 
     /** Every sheet that may be of ours. */
     static final List<String> ALL = List.of(
             SUMMARY, POWER, DEVICES, RUNS, SOURCES, SWITCHES, ZONES, BUNDLES, TYPED, FINDINGS, CAUTIONS, TAKE_OFF,
-            LABELS, TEST, JUDGING, WHY, NAMES, SCENARIOS);
+            LABELS, TEST, JUDGING, WHY, NAMES, SCENARIOS, ORDERS);
 
     private Titles() {}
 }

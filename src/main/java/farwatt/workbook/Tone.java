@@ -8,5 +8,11 @@ public enum Tone {
     GOOD,
     /** Holds, but someone should look. */
     POOR,
-    BAD
+    BAD,
+    /** Grounds from pale to deep for numbers from low to high. */
+    SHADE_1,
+    SHADE_2,
+    SHADE_3,
+    SHADE_4,
+    SHADE_5
 }

@@ -14,6 +14,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -274,6 +275,8 @@ class TablesTest {
     @Test
     void stylesStayFewHoweverManyLines() throws Exception {
         Random random = new Random(7);
+        // shaded grounds are only for figures of one form
+        List<Tone> tones = List.copyOf(EnumSet.range(Tone.PLAIN, Tone.BAD));
         List<Column> columns = new ArrayList<>();
         for (Form form : Form.values()) {
             columns.add(Column.of(form.name(), form.name(), form));
@@ -286,7 +289,7 @@ class TablesTest {
 
             @Override
             public List<Entry> at(int line) {
-                Tone tone = Tone.values()[line % Tone.values().length];
+                Tone tone = tones.get(line % tones.size());
                 return columns.stream()
                         .map(c -> (c.form().isNumber() ? Entry.number(random.nextInt(9)) : Entry.words("=" + line))
                                 .in(tone))
