@@ -121,7 +121,7 @@ class ScriptsTest {
 
     /** Types as a person who does not look at what is offered. */
     private static void write(String text) {
-        for (String line : text.split("(?<=\n)")) {
+        for (String line : text.split("(?<=\n)", -1)) {
             run.robot.write(line.stripTrailing(), 0);
             if (line.endsWith("\n")) {
                 run.robot.push(KeyCode.SHIFT, KeyCode.ENTER);

@@ -21,7 +21,7 @@ public final class History {
 
     public History(Remembered remembered) {
         this.remembered = remembered;
-        for (String entry : remembered.get(KEY, "").split(BETWEEN)) {
+        for (String entry : remembered.get(KEY, "").split(BETWEEN, -1)) {
             if (!entry.isBlank()) {
                 entries.add(entry);
             }
