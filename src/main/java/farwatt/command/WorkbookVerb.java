@@ -53,9 +53,7 @@ final class WorkbookVerb extends PlanVerb {
             sides.add(side(scenario.id(), ScenarioPlans.of(base, scenario.id()).plan()));
         }
         Schedule orders = TakeOffTable.differences(sides);
-        return orders.lines().size() == 0
-                ? List.of(ScenarioTable.of(sides))
-                : List.of(ScenarioTable.of(sides), orders);
+        return orders.lines().size() == 0 ? List.of(ScenarioTable.of(sides)) : List.of(ScenarioTable.of(sides), orders);
     }
 
     private ScenarioTable.Side side(String id, Plan plan) throws Refusal {

@@ -168,7 +168,8 @@ final class AnswerWriter {
             case SOURCE -> feeder(which, i, row, set.state, set.grants);
             case SWITCH -> edge(which, set.net, i, row, set.state, set.grants);
             case RUN -> run(which, i, row, set.state, worstShare);
-            case DEVICE -> device(which, set.net, i, row, set.state, set.grants);};
+            case DEVICE -> device(which, set.net, i, row, set.state, set.grants);
+        };
         return Faults.sound(value, row);
     }
 

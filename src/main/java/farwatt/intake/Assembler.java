@@ -81,7 +81,9 @@ final class Assembler {
         BitSet plain = new BitSet(items.size());
         for (int i = 0; i < items.size(); i++) {
             Item item = items.get(i);
-            plain.set(i, item.isTaken() && isSingle(item) && names.take(item.draft().name()));
+            plain.set(
+                    i,
+                    item.isTaken() && isSingle(item) && names.take(item.draft().name()));
         }
         return plain;
     }

@@ -20,12 +20,7 @@ final class RowCable {
 
     /** Columns that say something about cable: nothing else of a row is looked at here. */
     static final List<Meaning> COLUMNS = List.of(
-            Meaning.LENGTH,
-            Meaning.CORD_LENGTH,
-            Meaning.FIXED_LENGTH,
-            Meaning.GAUGE,
-            Meaning.CATEGORY,
-            Meaning.SHEATH);
+            Meaning.LENGTH, Meaning.CORD_LENGTH, Meaning.FIXED_LENGTH, Meaning.GAUGE, Meaning.CATEGORY, Meaning.SHEATH);
 
     private final Listing listing;
     private final RawRow row;

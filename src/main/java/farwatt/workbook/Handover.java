@@ -50,22 +50,12 @@ public record Handover(
     /** The same with a picture on its summary. */
     public Handover with(BookPicture drawn) {
         return new Handover(
-                calc,
-                review,
-                scenario,
-                version,
-                planFingerprint,
-                date,
-                paper,
-                more,
-                Optional.of(drawn),
-                studies);
+                calc, review, scenario, version, planFingerprint, date, paper, more, Optional.of(drawn), studies);
     }
 
     /** The same with studies, each on a sheet of its own. */
     public Handover with(List<StudyTable> tables) {
-        return new Handover(
-                calc, review, scenario, version, planFingerprint, date, paper, more, picture, tables);
+        return new Handover(calc, review, scenario, version, planFingerprint, date, paper, more, picture, tables);
     }
 
     Imprint imprint() {

@@ -47,8 +47,8 @@ final class Pages {
         boolean hand = place.schedule().columns().stream().anyMatch(c -> c.band() == Column.Band.READ);
         int digits = IntStream.of(wide).sum();
         int scale = hand ? CUT_SCALE : SMALLEST;
-        boolean drawn = place.schedule().chart().isPresent()
-                && (digits + StudyChart.digits()) * scale <= 100 * capacity();
+        boolean drawn =
+                place.schedule().chart().isPresent() && (digits + StudyChart.digits()) * scale <= 100 * capacity();
         boolean fits = digits * scale <= 100 * capacity();
         shrink(digits + (drawn ? StudyChart.digits() : 0), fits);
         sheet.setRepeatingRows(new CellRangeAddress(place.bands(), place.headings(), -1, -1));

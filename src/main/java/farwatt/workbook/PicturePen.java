@@ -39,8 +39,7 @@ final class PicturePen {
 
     /** Puts it over rows that are there. */
     void put(BookPicture picture, int first, int rows, int[] wide, float line) {
-        double scale =
-                Math.min(1, Math.min(room(wide) / picture.width(), rows * (double) line / picture.height()));
+        double scale = Math.min(1, Math.min(room(wide) / picture.width(), rows * (double) line / picture.height()));
         double width = picture.width() * scale;
         double height = picture.height() * scale;
         int column = 0;
@@ -51,8 +50,7 @@ final class PicturePen {
         int down = (int) (height / line);
         double rest = height - down * (double) line;
         int right = Units.toEMU(Math.min(width, wide[column] * DIGIT));
-        ClientAnchor anchor =
-                new XSSFClientAnchor(0, 0, right, Units.toEMU(rest), 0, first, column, first + down);
+        ClientAnchor anchor = new XSSFClientAnchor(0, 0, right, Units.toEMU(rest), 0, first, column, first + down);
         anchor.setAnchorType(ClientAnchor.AnchorType.MOVE_DONT_RESIZE);
         byte[] bytes = new byte[picture.png().remaining()];
         picture.png().get(bytes);

@@ -37,9 +37,7 @@ final class StudyChart {
     private static final int MOST_MARKS = 40;
 
     private static final int BAR_GAP = 15;
-    private static final int[] INKS = {
-        0x2A6C80, 0xA65A00, 0x4F7A28, 0x7A3E86, 0x9B2C1F, 0x44546A, 0x8A7A00, 0x00787A
-    };
+    private static final int[] INKS = {0x2A6C80, 0xA65A00, 0x4F7A28, 0x7A3E86, 0x9B2C1F, 0x44546A, 0x8A7A00, 0x00787A};
 
     private final Book book;
     private final Places.Place place;
@@ -98,8 +96,9 @@ final class StudyChart {
                 .mapToObj(i -> schedule.columns().get(i).title())
                 .toList();
         String what = kind == Schedule.Chart.LINE ? "Lines: " : "Bars: ";
-        return what + String.join("; ", names) + " over " + schedule.columns().get(0).title() + ", "
-                + schedule.lines().size() + " points from the table beside it";
+        return what + String.join("; ", names) + " over "
+                + schedule.columns().get(0).title() + ", " + schedule.lines().size()
+                + " points from the table beside it";
     }
 
     private void plot(XSSFChart chart, Schedule.Chart kind, int[] series) {
@@ -135,8 +134,7 @@ final class StudyChart {
         XDDFSolidFillProperties fill = new XDDFSolidFillProperties(XDDFColor.from(parts));
         if (series instanceof XDDFScatterChartData.Series line) {
             line.setSmooth(false);
-            line.setMarkerStyle(
-                    schedule.lines().size() > MOST_MARKS ? MarkerStyle.NONE : MarkerStyle.CIRCLE);
+            line.setMarkerStyle(schedule.lines().size() > MOST_MARKS ? MarkerStyle.NONE : MarkerStyle.CIRCLE);
             line.setLineProperties(new XDDFLineProperties(fill));
         } else {
             series.setFillProperties(fill);

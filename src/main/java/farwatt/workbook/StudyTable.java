@@ -77,8 +77,9 @@ public record StudyTable(String title, String note, Shape shape, List<Column> co
         }
         List<Column> wide = new ArrayList<>();
         wide.add(columns.get(1));
-        across.forEach((value, at) -> wide.add(
-                Column.of("across" + at, words(value), columns.get(2).form()).in(columns.get(0).unit())));
+        across.forEach((value, at) ->
+                wide.add(Column.of("across" + at, words(value), columns.get(2).form())
+                        .in(columns.get(0).unit())));
         List<List<Entry>> shown = new ArrayList<>();
         down.forEach((value, cells) -> {
             List<Entry> line = new ArrayList<>(List.of(value));

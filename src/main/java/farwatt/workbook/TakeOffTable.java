@@ -22,8 +22,7 @@ public final class TakeOffTable {
         return Schedule.trimmed(
                 Titles.TAKE_OFF,
                 "What to order. Cable without its cords; slack is added to lengths only.",
-                List.of(new Schedule.Fact(
-                        "slack", "slack", Form.SHARE, Entry.number(slack), "Added to every length.")),
+                List.of(new Schedule.Fact("slack", "slack", Form.SHARE, Entry.number(slack), "Added to every length.")),
                 List.of(
                         Column.of("what", "what", Form.WORD),
                         Column.of("kind", "kind", Form.WORD),

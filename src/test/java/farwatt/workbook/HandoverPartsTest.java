@@ -74,7 +74,8 @@ class HandoverPartsTest {
         Column times = Column.of("times", "times", Form.WHOLE);
         Column count = Column.of("count", "devices added", Form.WHOLE);
         return List.of(
-                new StudyTable("Sweep of draw", "In the heat.", StudyTable.Shape.LINE, List.of(draw, left, lost), sweep),
+                new StudyTable(
+                        "Sweep of draw", "In the heat.", StudyTable.Shape.LINE, List.of(draw, left, lost), sweep),
                 new StudyTable("Draw and air", "", StudyTable.Shape.HEAT, List.of(draw, air, left), heat),
                 new StudyTable(
                         "Tolerances",
@@ -109,7 +110,8 @@ class HandoverPartsTest {
             XSSFSheet summary = book.getSheetAt(0);
             XSSFPicture there =
                     (XSSFPicture) summary.getDrawingPatriarch().getShapes().get(0);
-            assertEquals(drawn.alt(), there.getCTPicture().getNvPicPr().getCNvPr().getDescr());
+            assertEquals(
+                    drawn.alt(), there.getCTPicture().getNvPicPr().getCNvPr().getDescr());
             XSSFPictureData data = there.getPictureData();
             byte[] bytes = new byte[drawn.png().remaining()];
             drawn.png().get(bytes);
@@ -118,8 +120,8 @@ class HandoverPartsTest {
             assertEquals("Diagram", summary.getRow(top - 1).getCell(0).getStringCellValue());
             int after = there.getClientAnchor().getRow2();
             for (int row = top; row <= after; row++) {
-                boolean bare = summary.getRow(row) == null
-                        || summary.getRow(row).getPhysicalNumberOfCells() == 0;
+                boolean bare =
+                        summary.getRow(row) == null || summary.getRow(row).getPhysicalNumberOfCells() == 0;
                 assertTrue(bare || (row == after && there.getClientAnchor().getDy2() == 0), "covered row " + row);
             }
             double high = 15.0 * (after - top) + there.getClientAnchor().getDy2() / 12_700.0;
@@ -166,7 +168,8 @@ class HandoverPartsTest {
             Set<Short> grounds = new HashSet<>();
             Set<String> colours = new HashSet<>();
             for (int i = 1; i <= 6; i++) {
-                assertEquals(20 + 10 * (i - 1), sheet.getRow(headings + i).getCell(0).getNumericCellValue());
+                assertEquals(
+                        20 + 10 * (i - 1), sheet.getRow(headings + i).getCell(0).getNumericCellValue());
                 for (int j = 1; j <= 21; j++) {
                     Cell cell = sheet.getRow(headings + i).getCell(j);
                     double expected = 0.4 - (j - 1) * 0.01 - (i - 1) * 0.02;
@@ -223,7 +226,11 @@ class HandoverPartsTest {
             more += ((Entry.Amount) line.get(5).shown()).value();
         }
         assertEquals(0, more, 1e-9, "as many metres as before");
-        assertEquals(0, TakeOffTable.differences(List.of(sides.get(0), sides.get(0))).lines().size());
+        assertEquals(
+                0,
+                TakeOffTable.differences(List.of(sides.get(0), sides.get(0)))
+                        .lines()
+                        .size());
         Path file = folder.resolve("orders.xlsx");
         Workbook.write(
                 file,
