@@ -99,6 +99,11 @@ final class Rooms {
     static final List<Library> LIBRARIES = List.of(
             new Library("Jackson", "com.fasterxml.jackson", Set.of("file", "command"), "JSON is a form of files"),
             new Library("POI", "org.apache.poi", Set.of("workbook", "intake"), "only these two touch workbooks"),
+            new Library(
+                    "workbook schemas",
+                    "org.openxmlformats",
+                    Set.of("workbook"),
+                    "words for a picture are set where POI has no call of its own"),
             new Library("FastCSV", "de.siegmar.fastcsv", Set.of("intake", "standard"), "only these two read lists"),
             new Library("juniversalchardet", "org.mozilla.universalchardet", Set.of("intake"), "others write UTF-8"),
             new Library("picocli", "picocli", Set.of("command"), "no other room knows how it was called"),
