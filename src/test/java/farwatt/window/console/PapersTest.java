@@ -30,8 +30,7 @@ class PapersTest {
     @Test
     void everySampleComesAlongAndSaysWhatItIsFor() throws IOException {
         try (Stream<Path> files = Files.list(ROOT.resolve("scripts"))) {
-            Set<String> there =
-                    files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());
+            Set<String> there = files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());
             assertEquals(there, Set.copyOf(Samples.NAMES));
         }
         for (String name : Samples.NAMES) {
