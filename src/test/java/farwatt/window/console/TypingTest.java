@@ -58,8 +58,8 @@ class TypingTest {
     @Test
     void namesOfThePlanAreOfferedInsideQuotes() {
         assertEquals("plan.get('gate.reserve_share", taken("plan.get('gate.reserve_sh"));
-        assertEquals("plan.get(\"'quay wireless'", taken("plan.get(\"wirel"));
-        assertEquals("plan.get('\\'quay wireless\\'", taken("plan.get('wirel"));
+        assertEquals("plan.get(\"'run quay wireless'", taken("plan.get(\"wirel"));
+        assertEquals("plan.get('\\'run quay wireless\\'", taken("plan.get('wirel"));
         assertEquals("plan.get('trunk.loss + gate.sent", taken("plan.get('trunk.loss + gate.sen"));
     }
 
