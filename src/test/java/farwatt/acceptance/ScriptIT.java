@@ -34,6 +34,8 @@ class ScriptIT {
                 const lost = table(plan.rows('runs').map(({id, loss}) => ({id, loss})), {loss: 'W'});
                 lost.show();
                 lost.save('lost.csv');
+                lost.picture('loss', 'lost.svg');
+                lost.picture('loss');
                 keep('thin trunk');
                 """);
         Program.Run run = Program.run(
@@ -44,6 +46,9 @@ class ScriptIT {
         assertTrue(run.out().contains("\ntrunk "), run.out());
         assertTrue(
                 Files.readString(folder.resolve("results").resolve("lost.csv")).contains("\r\ntrunk,"));
+        assertTrue(
+                Files.readString(folder.resolve("results").resolve("lost.svg")).contains("loss over id"));
+        assertTrue(Files.size(folder.resolve("results").resolve("loss.png")) > 1000);
         assertTrue(run.err().contains("offers 1 scenarios and 0 changes. Call with --into PLAN"), run.err());
         assertEquals(before, Files.readString(plan));
     }

@@ -61,6 +61,9 @@ final class Completing {
 
     /** The ways to go on. */
     Offers at(String text, int caret) {
+        if (Tint.isRemark(text, caret)) {
+            return Offers.NONE;
+        }
         int quote = Tint.quotedAt(text, caret);
         return quote < 0 ? word(text, caret) : quoted(text, quote, caret);
     }

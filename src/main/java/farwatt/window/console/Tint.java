@@ -115,6 +115,12 @@ enum Tint {
         return text.length();
     }
 
+    /** True for a place in what is there for people alone. */
+    static boolean isRemark(String text, int place) {
+        return of(text).stream()
+                .anyMatch(stretch -> stretch.tint() == REMARK && place > stretch.from() && place <= stretch.to());
+    }
+
     /** Where the quoted text begins that the place lies in; −1 for none. */
     static int quotedAt(String text, int place) {
         for (Stretch stretch : of(text)) {
