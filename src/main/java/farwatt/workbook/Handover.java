@@ -53,6 +53,11 @@ public record Handover(
                 calc, review, scenario, version, planFingerprint, date, paper, more, Optional.of(drawn), studies);
     }
 
+    /** The same with the plan's diagram on its summary, where it can be read on a page and a font is there. */
+    public Handover drawn() {
+        return SiteDiagram.of(calc.still(), review, scenario).map(this::with).orElse(this);
+    }
+
     /** The same with studies, each on a sheet of its own. */
     public Handover with(List<StudyTable> tables) {
         return new Handover(calc, review, scenario, version, planFingerprint, date, paper, more, picture, tables);

@@ -12,11 +12,13 @@ import farwatt.report.Build;
 import farwatt.report.Level;
 import farwatt.report.Notice;
 import farwatt.report.Place;
+import farwatt.review.Remedies;
 import farwatt.review.Reviewer;
 import farwatt.window.WindowCode;
 import farwatt.window.work.Work;
 import farwatt.workbook.Handover;
 import farwatt.workbook.Paper;
+import farwatt.workbook.SideTables;
 import farwatt.workbook.Workbook;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -81,6 +83,7 @@ final class HandOver {
         String name = String.valueOf(chosen.getFileName());
         Path target = name.toLowerCase(Locale.ROOT).endsWith(ENDING) ? chosen : chosen.resolveSibling(name + ENDING);
         Plan plan = frame.desk().shown();
+        Plan base = frame.desk().base();
         String scenario = frame.desk().scenario();
         String fingerprint = frame.file().fingerprint().hex();
         work.start(
@@ -89,14 +92,14 @@ final class HandOver {
                     Calculation calculation = Calculation.of(plan);
                     Handover handover = new Handover(
                             calculation,
-                            Reviewer.review(calculation),
+                            Remedies.of(calculation, Reviewer.review(calculation, cancel), progress, cancel),
                             Optional.of(scenario).filter(id -> !id.isEmpty()),
                             Build.version(),
                             Optional.of(fingerprint).filter(hex -> !hex.isEmpty()),
                             today(),
                             Paper.of(Locale.getDefault().getCountry()),
-                            List.of());
-                    return Workbook.write(target, handover, progress, cancel);
+                            SideTables.of(base, Optional.empty()));
+                    return Workbook.write(target, handover.drawn(), progress, cancel);
                 },
                 end -> {
                     if (end instanceof Work.End.Done<List<Notice>> done) {

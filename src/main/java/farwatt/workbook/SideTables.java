@@ -1,0 +1,43 @@
+package farwatt.workbook;
+
+import farwatt.engine.Calculation;
+import farwatt.engine.Corner;
+import farwatt.engine.ScenarioPlans;
+import farwatt.plan.Plan;
+import farwatt.plan.Scenario;
+import farwatt.report.Refusal;
+import farwatt.review.Reviewer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Tables that lay all scenarios of a plan beside the plan itself: what comes of each, and what each has to order. */
+public final class SideTables {
+    private SideTables() {}
+
+    /**
+     * Calculates every scenario; none where the plan has none.
+     *
+     * @param corner the one to show; the plan's own if empty
+     * @throws Refusal if a scenario cannot be applied
+     */
+    public static List<Schedule> of(Plan base, Optional<Corner> corner) throws Refusal {
+        if (base.scenarios().isEmpty()) {
+            return List.of();
+        }
+        List<ScenarioTable.Side> sides = new ArrayList<>();
+        sides.add(side("base", base, corner));
+        for (Scenario scenario : base.scenarios()) {
+            Plan applied = ScenarioPlans.of(base, scenario.id()).plan();
+            sides.add(side(scenario.id(), applied, corner));
+        }
+        Schedule orders = TakeOffTable.differences(sides);
+        return orders.lines().size() == 0 ? List.of(ScenarioTable.of(sides)) : List.of(ScenarioTable.of(sides), orders);
+    }
+
+    private static ScenarioTable.Side side(String id, Plan plan, Optional<Corner> corner) {
+        Calculation calculation = Calculation.of(plan);
+        corner.ifPresent(calculation::look);
+        return new ScenarioTable.Side(id, calculation, Reviewer.review(calculation));
+    }
+}
