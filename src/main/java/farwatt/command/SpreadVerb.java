@@ -119,8 +119,9 @@ final class SpreadVerb extends StudyVerb {
                 cells.add(heading.isNumber() ? heading.text(level) : "");
             }
             cells.add(Long.toString(scatter.without()));
-            cells.add(share(scatter.failing()));
-            cells.add(share(scatter.failingLeast()) + " .. " + share(scatter.failingMost()));
+            // a figure holds or fails nothing; a condition does
+            cells.add(heading.isNumber() ? "" : share(scatter.failing()));
+            cells.add(heading.isNumber() ? "" : share(scatter.failingLeast()) + " .. " + share(scatter.failingMost()));
             table.row(cells);
         }
         table.lines().forEach(output()::line);
@@ -155,9 +156,11 @@ final class SpreadVerb extends StudyVerb {
                 }
             }
             json.writeNumberField("without", scatter.without());
-            out.number("failing", scatter.failing());
-            out.number("failing_least", scatter.failingLeast());
-            out.number("failing_most", scatter.failingMost());
+            if (!scatter.heading().isNumber()) {
+                out.number("failing", scatter.failing());
+                out.number("failing_least", scatter.failingLeast());
+                out.number("failing_most", scatter.failingMost());
+            }
             json.writeEndObject();
         }
         json.writeEndArray();
