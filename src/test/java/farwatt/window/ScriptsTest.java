@@ -94,8 +94,10 @@ class ScriptsTest {
 
     private static boolean has(String start) {
         return run.robot
-                .lookup((Node node) ->
-                        node instanceof Button button && button.getText().startsWith(start))
+                .lookup((Node node) -> node instanceof Button button
+                        && button.getText().startsWith(start)
+                        && button.getScene() != null
+                        && button.isVisible())
                 .tryQuery()
                 .isPresent();
     }
