@@ -100,7 +100,7 @@ final class Rooms {
             new Library("Jackson", "com.fasterxml.jackson", Set.of("file", "command"), "JSON is a form of files"),
             new Library("POI", "org.apache.poi", Set.of("workbook", "intake"), "only these two touch workbooks"),
             new Library(
-                    "workbook schemas",
+                    "WorkbookSchemas",
                     "org.openxmlformats",
                     Set.of("workbook"),
                     "words for a picture are set where POI has no call of its own"),
