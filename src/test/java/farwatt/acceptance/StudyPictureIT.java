@@ -35,7 +35,7 @@ class StudyPictureIT {
                 "--over",
                 "quay.ambient = -20 degC .. 60 degC by 20 K",
                 "--over",
-                "trunk.gauge = 22 AWG, 24 AWG",
+                "trunk.gauge = 22 AWG, 24 AWG, 26 AWG",
                 "--read",
                 "gate.reserve_share");
         assertTrue(sweep.contains("quay.ambient") && sweep.contains("20 target"));
