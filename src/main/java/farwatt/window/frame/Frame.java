@@ -106,6 +106,7 @@ public final class Frame extends BorderPane {
         bench.add("Workbook back", back);
         studies = new StudiesView(
                 desk,
+                decimal,
                 threads.home(),
                 work,
                 (title, endings) -> asking.save(title, files.suggested(endings.get(0)), endings),
