@@ -200,7 +200,7 @@ class FrameTest {
     }
 
     @Test
-    void whatWasNeverSavedComesBackAfterACrash() {
+    void whatWasNeverSavedComesBackAfterACrash() throws IOException {
         edit("77 m");
         run.settle();
         WindowRun.on(() -> {
@@ -210,8 +210,10 @@ class FrameTest {
         run.settle();
         Plan asOpened = WindowRun.on(() -> run.frame.desk().base());
         run.close();
-        // the journal is as a crash leaves it: nobody closed anything
-        run = new WindowRun(folder, ferry());
+        // the journal as a crash leaves it, for nobody closed the plan; the lock of a program that is gone is gone too
+        Path later = Files.createDirectory(folder.resolve("later"));
+        Files.copy(folder.resolve("unnamed.journal"), later.resolve("unnamed.journal"));
+        run = new WindowRun(later, ferry());
         WindowRun.until("found again", () -> run.frame.said().contains("never saved"));
         assertEquals("77 m", cell(Table.RUNS, "trunk", "length"));
         assertEquals(asOpened.rows(Table.RUNS), plan().rows(Table.RUNS));

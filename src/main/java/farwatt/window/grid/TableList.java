@@ -25,6 +25,7 @@ final class TableList extends ListView<Table> {
         this.model = model;
         this.editing = editing;
         getStyleClass().add("fw-tables");
+        setAccessibleText(Messages.text(GridCode.TABLES));
         setCellFactory(list -> new Line());
         getSelectionModel().selectedItemProperty().addListener((o, before, now) -> chosen(now));
         follow();
