@@ -28,7 +28,6 @@ final class MemoryWatch {
         largest.ifPresent(pool -> {
             Thread watch = new Thread(() -> watch(pool), "memory");
             watch.setDaemon(true);
-            watch.setPriority(Thread.MAX_PRIORITY);
             watch.start();
         });
     }
