@@ -57,7 +57,7 @@ final class LoadLadders {
             }
         }
         if (!without.isEmpty()) {
-            all.add(Ladder.of(ground.id(node) + "without", without));
+            all.add(new Ladder(ground.id(node) + "without", without.size(), without::get, Ladder.Climb.EACH));
         }
     }
 

@@ -44,6 +44,8 @@ enum TryPhrase implements Code {
     TRY_BOTH,
     TRY_RESERVE,
     TRY_RESERVE_NOW,
+    TRY_RESERVE_OF,
+    TRY_RESERVE_STAYS,
     TRY_DEARER,
     TRY_CHEAPER,
     TRY_NEAREST,
