@@ -90,7 +90,7 @@ record Glance(Map<Key, Draft> fails, double leastShare, double leastHeadroom) {
         double worse = 0;
         for (Map.Entry<Key, Draft> now : fails.entrySet()) {
             Draft draft = now.getValue();
-            if (before.isWorse(now.getKey(), draft.value(), draft.limit(), mending)) {
+            if (isWorse(before, now.getKey(), draft.value(), draft.limit(), mending)) {
                 Draft was = before.fails.get(now.getKey());
                 worse += was == null
                         ? lacks(now.getKey())
@@ -100,24 +100,27 @@ record Glance(Map<Key, Draft> fails, double leastShare, double leastHeadroom) {
         return worse;
     }
 
-    /** True for a finding that did not fail before, or not by so much. */
-    boolean isWorse(Finding now, Place mending) {
-        return isWorse(Key.of(now), now.value(), now.limit(), mending);
+    /** True for a finding of this that did not fail before, or not by so much. */
+    boolean isWorse(Glance before, Finding now, Place mending) {
+        return isWorse(before, Key.of(now), now.value(), now.limit(), mending);
     }
 
-    private boolean isWorse(Key key, double value, double limit, Place mending) {
-        Draft was = fails.get(key);
+    private boolean isWorse(Glance before, Key key, double value, double limit, Place mending) {
+        Draft was = before.fails.get(key);
         if (was == null) {
-            return isSame(key.place(), mending) || !failedWorse(key);
+            return isSame(key.place(), mending) || !wasHidden(before, key);
         }
         double excess = Draft.excess(value, limit);
         return !Double.isNaN(excess) && excess - figures(was).orElse(0.0) > TINY;
     }
 
-    /** True where something that tells more failed at the same row, and may have hidden this. */
-    private boolean failedWorse(Key key) {
+    /** True where something that tells more failed at the same row and is gone: it may have hidden this. */
+    private boolean wasHidden(Glance before, Key key) {
         int rank = rank(key.code());
-        return fails.values().stream().anyMatch(was -> was.rank() < rank && isSame(was.place(), key.place()));
+        return before.fails.entrySet().stream()
+                .anyMatch(was -> was.getValue().rank() < rank
+                        && isSame(was.getKey().place(), key.place())
+                        && !fails.containsKey(was.getKey()));
     }
 
     private static boolean isSame(Place one, Place other) {

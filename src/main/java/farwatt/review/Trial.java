@@ -144,6 +144,7 @@ final class Trial {
     String left(Attempt attempt, Finding finding) {
         Glance.Key key = Glance.Key.of(finding);
         return with(calc, attempt, now -> {
+                    Glance after = Glance.of(now, Reviewer.corners(now));
                     List<Finding> fails = Reviewer.review(now).findings().stream()
                             .filter(f -> f.level() == Level.FAIL)
                             .toList();
@@ -151,7 +152,7 @@ final class Trial {
                             .filter(f -> Glance.Key.of(f).equals(key))
                             .findFirst()
                             .or(() -> fails.stream()
-                                    .filter(f -> before.isWorse(f, finding.place()))
+                                    .filter(f -> after.isWorse(before, f, finding.place()))
                                     .findFirst())
                             .map(Finding::text)
                             .orElse("");

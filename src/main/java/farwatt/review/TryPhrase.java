@@ -17,7 +17,7 @@ enum TryPhrase implements Code {
     TRY_APART,
     TRY_SPLIT,
     TRY_SHADE,
-    TRY_OPEN,
+    TRY_SETTING,
     TRY_BASIS,
     TRY_VOLTS,
     TRY_PORT_LIMIT,

@@ -75,8 +75,10 @@ class RemediesAgainstAllTest {
                     return !(excess(now.getValue()) > excess(was) + 1e-9);
                 }
                 return !row(now.getValue()).equals(row(finding))
-                        && fails.values().stream()
-                                .anyMatch(f -> row(f).equals(row(now.getValue())) && order(f) < order(now.getValue()));
+                        && fails.entrySet().stream()
+                                .anyMatch(f -> row(f.getValue()).equals(row(now.getValue()))
+                                        && order(f.getValue()) < order(now.getValue())
+                                        && !after.fails.containsKey(f.getKey()));
             });
         }
     }
