@@ -42,6 +42,9 @@ enum CommandCode implements Code {
     BAD_SHARE,
     AS_IT_IS,
     WITHOUT_EFFECT,
+    SEEKING,
+    TAKE_OFF_COST,
+    TAKE_OFF_SAME,
     DEMO_END;
 
     @Override

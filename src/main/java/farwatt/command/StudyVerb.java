@@ -2,9 +2,7 @@ package farwatt.command;
 
 import farwatt.engine.Corner;
 import farwatt.plan.Plan;
-import farwatt.report.Cancel;
 import farwatt.report.Messages;
-import farwatt.report.Progress;
 import farwatt.report.Refusal;
 import farwatt.study.Effort;
 import farwatt.study.Ground;
@@ -14,23 +12,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Option;
 
 /** What every verb that calculates a plan many times has: threads, a limit of time, a way to stop. */
 abstract class StudyVerb extends PlanVerb {
-    private static final long PATIENCE = 2;
-
     @Option(names = "--threads", paramLabel = "N", description = "How many threads work; all unless said.")
     private int threads;
 
     @Option(names = "--seconds", paramLabel = "N", description = "Stops after so long, with exit code 3.")
     private double seconds = Double.POSITIVE_INFINITY;
-
-    private final Cancel cancel = new Cancel();
-    private final CountDownLatch ended = new CountDownLatch(1);
-    private boolean told;
 
     /** Does the work on the plan of the scenario that was named. */
     abstract void study(Ground ground, Effort effort) throws Refusal, IOException;
@@ -48,51 +38,24 @@ abstract class StudyVerb extends PlanVerb {
         sayNotices();
         Ground ground = corner.map(c -> Ground.of(plan, c)).orElseGet(() -> Ground.of(plan));
         int working = threads > 0 ? threads : Runtime.getRuntime().availableProcessors();
-        Thread hook = new Thread(this::interrupted, "stop");
-        Runtime.getRuntime().addShutdownHook(hook);
-        limit();
-        try {
-            study(ground, new Effort(working, progress(), cancel, System::nanoTime));
-        } finally {
-            ended.countDown();
-            clearProgress();
-            unhook(hook);
+        try (Underway underway = new Underway(output())) {
+            limit(underway);
+            study(
+                    ground,
+                    new Effort(working, underway.progress((share, what) -> what), underway.cancel(), System::nanoTime));
         }
         return Exit.DONE;
     }
 
-    /** On Ctrl-C: asks the work to stop, lets it say so, and leaves with the code for stopped. */
-    private void interrupted() {
-        cancel.ask();
-        try {
-            if (ended.await(PATIENCE, TimeUnit.SECONDS)) {
-                clearProgress();
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-        output().flush();
-        Runtime.getRuntime().halt(Exit.STOPPED);
-    }
-
-    private static void unhook(Thread hook) {
-        try {
-            Runtime.getRuntime().removeShutdownHook(hook);
-        } catch (IllegalStateException e) {
-            // the program is on its way out already; the hook then does the leaving
-            return;
-        }
-    }
-
-    private void limit() {
+    private void limit(Underway underway) {
         if (seconds == Double.POSITIVE_INFINITY) {
             return;
         }
         Thread timer = new Thread(
                 () -> {
                     try {
-                        if (!ended.await((long) (seconds * 1e3), TimeUnit.MILLISECONDS)) {
-                            cancel.ask();
+                        if (!underway.endsWithin((long) (seconds * 1e3))) {
+                            underway.cancel().ask();
                         }
                     } catch (InterruptedException e) {
                         throw new CancellationException(String.valueOf(e.getMessage()));
@@ -101,23 +64,6 @@ abstract class StudyVerb extends PlanVerb {
                 "limit");
         timer.setDaemon(true);
         timer.start();
-    }
-
-    private Progress progress() {
-        if (!Output.isWatched()) {
-            return Progress.SILENT;
-        }
-        return (share, what) -> {
-            told = true;
-            output().errors().print("\r" + what + "        ");
-        };
-    }
-
-    private void clearProgress() {
-        if (told) {
-            told = false;
-            output().errors().print("\r" + " ".repeat(60) + "\r");
-        }
     }
 
     static List<Vary> varies(Ground ground, List<String> texts) throws Refusal {

@@ -29,6 +29,7 @@ public enum WindowCode implements Code {
     HELD_BACK,
     COPIED,
     NOT_PRINTED,
+    REMEDY_GONE,
     TAKEN_BACK;
 
     @Override

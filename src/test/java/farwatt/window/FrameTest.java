@@ -2,6 +2,7 @@ package farwatt.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import farwatt.engine.PlanWording;
@@ -290,6 +291,27 @@ class FrameTest {
         assertFalse(WindowRun.on(() -> run.frame.desk().scenario()).isEmpty());
         assertEquals("26 AWG", cell(Table.RUNS, "trunk", "gauge"));
         run.picture("tried");
+    }
+
+    @Test
+    void aRemedyIsAppliedAsOneStepToUndo() {
+        edit(Table.RUNS, "trunk", "gauge", "26");
+        WindowRun.until(
+                "remedies",
+                () -> run.frame.desk().review().orElseThrow().findings().stream()
+                        .anyMatch(finding -> !finding.remedies().isEmpty()));
+        WaitForAsyncUtils.waitForFxEvents();
+        Plan before = plan();
+        long fails = WindowRun.on(() -> run.frame.desk().review().orElseThrow().fails());
+        run.robot.clickOn(run.robot.lookup("Apply").queryAs(javafx.scene.control.Button.class));
+        run.settle();
+        assertNotEquals(before, plan());
+        assertEquals("", WindowRun.on(() -> run.frame.desk().scenario()));
+        WindowRun.until("judged", () -> run.frame.desk().isJudged());
+        assertTrue(WindowRun.on(() -> run.frame.desk().review().orElseThrow().fails()) < fails);
+        run.robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        run.settle();
+        assertEquals(before, plan(), "one step back");
     }
 
     @Test
