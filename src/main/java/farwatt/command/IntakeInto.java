@@ -73,8 +73,7 @@ final class IntakeInto {
         }
         List<Change> changes = new ArrayList<>(taken.batch().stream().toList());
         if (!remember.isEmpty()) {
-            changes.add(
-                    IntakeVerb.kept(remember, outcome.mappingUsed()).in(plan));
+            changes.add(IntakeVerb.kept(remember, outcome.mappingUsed()).in(plan));
         }
         if (changes.isEmpty()) {
             output.say(Messages.text(CommandCode.NOTHING_WRITTEN, target));

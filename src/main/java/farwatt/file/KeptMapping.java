@@ -91,7 +91,8 @@ public record KeptMapping(String name, Map<String, String> columns, Map<String, 
     public static KeptMapping read(Path file) throws Refusal {
         try {
             Map<String, Map<String, String>> parts = JSON.readValue(Files.readAllBytes(file), FORM);
-            return new KeptMapping("", parts.getOrDefault("columns", Map.of()), parts.getOrDefault("answers", Map.of()));
+            return new KeptMapping(
+                    "", parts.getOrDefault("columns", Map.of()), parts.getOrDefault("answers", Map.of()));
         } catch (IOException | RuntimeException e) {
             throw Refusal.of(FileCode.NO_MAPPING, file);
         }

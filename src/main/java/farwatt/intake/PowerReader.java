@@ -95,7 +95,8 @@ final class PowerReader {
     }
 
     private Power watts(List<Figure> watts) {
-        Optional<Figure> open = watts.stream().filter(f -> f.other().isPresent()).findFirst();
+        Optional<Figure> open =
+                watts.stream().filter(f -> f.other().isPresent()).findFirst();
         if (open.isPresent()) {
             return ambiguous(open.get());
         }

@@ -19,7 +19,8 @@ import java.util.Optional;
 /** Places a list's runs in a plan: the feeding switch by its name, the run that feeds a known device brought up to date. */
 final class TakeInRuns {
     private static final String OPEN = "leave open";
-    private static final Map<String, Table> NEW = Map.of("new edge switch", Table.SWITCHES, "new source", Table.SOURCES);
+    private static final Map<String, Table> NEW =
+            Map.of("new edge switch", Table.SWITCHES, "new source", Table.SOURCES);
 
     private final Plan plan;
     private final Names names;

@@ -27,9 +27,10 @@ final class TakeOut {
         gone.forEach(id -> names.add(Rows.fold(id)));
         return switch (wish) {
             case LEAVE -> List.of();
-            case OUT_OF_USE -> gone.stream()
-                    .<Change>map(id -> new Change.SetCell(Table.DEVICES, id, "in_use", Optional.of(Cell.NO)))
-                    .toList();
+            case OUT_OF_USE ->
+                gone.stream()
+                        .<Change>map(id -> new Change.SetCell(Table.DEVICES, id, "in_use", Optional.of(Cell.NO)))
+                        .toList();
             case REMOVE -> {
                 List<Change> dropped = dropped(Table.RUNS, names);
                 dropped.addAll(dropped(Table.DEVICES, names));

@@ -1,6 +1,7 @@
 package farwatt.window.frame;
 
 import farwatt.engine.Corner;
+import farwatt.intake.Taken;
 import farwatt.plan.Plan;
 import farwatt.plan.Table;
 import farwatt.quantity.Decimal;
@@ -98,7 +99,7 @@ public final class Frame extends BorderPane {
             why.enter();
         });
         sheet.onPointed(this::pointed);
-        list = new ListView(desk, work, talk::say, () -> grid.toCells());
+        list = new ListView(desk, work, new ListQuestions(asking), talk::say, this::takenIn);
         bench.add("Side by side", new CompareView(desk, work, talk::say));
         bench.add("List", list);
         back = new BackView(new BackModel(desk, file, work), desk, talk::say);
@@ -132,6 +133,16 @@ public final class Frame extends BorderPane {
             why.choose(table, ids.get(0), name);
             diagram.choose(ids.get(0));
         }
+    }
+
+    /** Shows the devices that a list brought, and the verdict over them. */
+    private void takenIn(Taken taken) {
+        bench.done();
+        taken.added().stream()
+                .filter(id -> desk.shown().rows(Table.DEVICES).row(id).isPresent())
+                .findFirst()
+                .ifPresent(id -> grid.point(Table.DEVICES, id, "draw"));
+        grid.toCells();
     }
 
     private void changed() {
