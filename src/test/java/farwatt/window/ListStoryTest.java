@@ -267,7 +267,7 @@ class ListStoryTest {
 
     @Test
     void aLockedWorkbookAsksForItsPassword() {
-        run.answers.files.add(resource("/intake/B13/locked_password_orchard.xlsx"));
+        run.answers.files.add(resource("/intake/containers/locked_password_orchard.xlsx"));
         click("Plan");
         click("Take in a list…");
         shows("Locked");
