@@ -88,7 +88,7 @@ class DialectsTest {
                 Outcome outcome = Intake.read(file, Wishes.NONE, new Cancel());
                 assertEquals(
                         expected(devices), made(outcome), dialect.name() + " round " + round + "\n" + outcome.report());
-                assertEquals(0, outcome.count(RowState.HELD_BACK), dialect.name());
+                assertEquals(0, outcome.count(RowState.HELD_BACK), dialect.name() + outcome.report());
                 assertEquals(devices.size(), outcome.count(RowState.TAKEN), dialect.name() + outcome.report());
             }
         }
