@@ -26,7 +26,7 @@ public enum WindowCode implements Code {
     NOT_UNDERSTOOD,
     TRIED,
     TAKEN_IN,
-    HELD_BACK,
+    MAPPING_KEPT,
     COPIED,
     NOT_PRINTED,
     REMEDY_GONE,

@@ -258,7 +258,7 @@ class FrameTest {
                 "understood",
                 () -> run.robot
                         .lookup((javafx.scene.Node node) -> node instanceof javafx.scene.control.Label label
-                                && label.getText().startsWith("orchard-devices.csv:"))
+                                && label.getText().startsWith("orchard-devices.csv –"))
                         .tryQuery()
                         .isPresent());
         run.picture("list");

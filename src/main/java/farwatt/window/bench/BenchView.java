@@ -64,6 +64,19 @@ public final class BenchView extends BorderPane {
         }
     }
 
+    /** Puts a thing on the bench that wants the place of diagram and grid for as long as it lies there. */
+    public void showWhole(String word) {
+        whole.setSelected(true);
+        show(word);
+        folding.run();
+    }
+
+    /** Folds it away and gives back the place of diagram and grid. */
+    public void done() {
+        whole.setSelected(false);
+        fold();
+    }
+
     /** Folds it away. */
     public void fold() {
         lies = "";

@@ -1,6 +1,7 @@
 package farwatt.window.frame;
 
 import farwatt.engine.Corner;
+import farwatt.intake.Taken;
 import farwatt.picture.Palette;
 import farwatt.plan.Plan;
 import farwatt.plan.Table;
@@ -101,7 +102,8 @@ public final class Frame extends BorderPane {
             why.enter();
         });
         sheet.onPointed(this::pointed);
-        list = new Late<>(() -> new ListView(desk, work, talk::say, () -> grid.toCells()));
+        list = new Late<>(
+                () -> new ListView(desk, work, new ListQuestions(asking), talk::say, this::takenIn));
         bench.add("Side by side", new Late<>(() -> new CompareView(desk, work, talk::say)));
         bench.add("List", list);
         back = new Late<>(() -> new BackView(new BackModel(desk, file, work), desk, talk::say));
@@ -144,6 +146,16 @@ public final class Frame extends BorderPane {
             why.choose(table, ids.get(0), name);
             diagram.choose(ids.get(0));
         }
+    }
+
+    /** Shows the devices that a list brought, and the verdict over them. */
+    private void takenIn(Taken taken) {
+        bench.done();
+        taken.added().stream()
+                .filter(id -> desk.shown().rows(Table.DEVICES).row(id).isPresent())
+                .findFirst()
+                .ifPresent(id -> grid.point(Table.DEVICES, id, "draw"));
+        grid.toCells();
     }
 
     private void changed() {
