@@ -42,6 +42,9 @@ enum CommandCode implements Code {
     BAD_SHARE,
     AS_IT_IS,
     WITHOUT_EFFECT,
+    NO_STUDY,
+    BAD_STUDY,
+    NO_SHEET,
     DEMO_END;
 
     @Override

@@ -29,7 +29,9 @@ public enum WindowCode implements Code {
     HELD_BACK,
     COPIED,
     NOT_PRINTED,
-    TAKEN_BACK;
+    TAKEN_BACK,
+    WHICH_SHEETS,
+    STUDY_STALE;
 
     @Override
     public String room() {

@@ -36,7 +36,10 @@ final class Pen {
     }
 
     private void value(Cell cell, Entry.Content content, Place place, UnaryOperator<String> cells) {
-        if (content instanceof Entry.Live live) {
+        if (content instanceof Entry.Live live && !book.places.holds(live.formula())) {
+            // what it looks into was left out, so the result stands alone
+            value(cell, live.result(), place, cells);
+        } else if (content instanceof Entry.Live live) {
             cell.setCellFormula(cells.apply(live.formula()));
             if (live.result() instanceof Entry.Amount number) {
                 cell.setCellValue(number.value());

@@ -76,10 +76,7 @@ final class StudyChart {
                         0, 0, 0, 0, first + 1, place.headings(), first + 1 + COLUMNS, place.headings() + ROWS));
         chart.setTitleText(Book.legal(schedule.name()));
         chart.setTitleOverlay(false);
-        int[] series = IntStream.range(1, schedule.columns().size())
-                .filter(i -> schedule.columns().get(i).form().isNumber())
-                .limit(MOST_SERIES)
-                .toArray();
+        int[] series = series();
         plot(chart, kind, series);
         if (series.length > 1) {
             chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
@@ -89,6 +86,23 @@ final class StudyChart {
                 .getNvGraphicFramePr()
                 .getCNvPr()
                 .setDescr(Book.legal(alt(kind, series)));
+    }
+
+    /** Columns of numbers that one axis can carry: those in the first one's unit. */
+    private int[] series() {
+        List<Column> columns = schedule.columns();
+        int[] numbers = IntStream.range(1, columns.size())
+                .filter(i -> columns.get(i).form().isNumber())
+                .toArray();
+        return IntStream.of(numbers)
+                .filter(i -> isAlike(columns.get(i), columns.get(numbers[0])))
+                .limit(MOST_SERIES)
+                .toArray();
+    }
+
+    private static boolean isAlike(Column one, Column other) {
+        boolean share = one.form() == Form.SHARE;
+        return one.unit().equals(other.unit()) && share == (other.form() == Form.SHARE);
     }
 
     private String alt(Schedule.Chart kind, int[] series) {

@@ -9,6 +9,7 @@ import farwatt.report.Place;
 import farwatt.review.CornerVerdict;
 import farwatt.review.Finding;
 import farwatt.review.Review;
+import farwatt.review.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ final class SummaryPage {
     private final Review review;
     private final List<Schedule> tables;
     private final Optional<BookPicture> picture;
+    private final List<ScenarioTable.Side> sides;
     private final SXSSFSheet sheet;
     private final double page;
     private int at;
@@ -41,6 +43,7 @@ final class SummaryPage {
         review = content.review();
         this.tables = tables;
         picture = content.picture();
+        sides = content.sides();
         sheet = book.sheet(name);
         page = new Pages(book, sheet).height();
     }
@@ -55,8 +58,9 @@ final class SummaryPage {
         pen.part(row(), 0, "Hand-over record of a network that carries its power along", Look.Part.NOTE);
         verdict();
         planned();
-        picture.ifPresent(this::picture);
         corners();
+        scenarios();
+        picture.ifPresent(this::picture);
         nodes(power);
         findings();
         cautions();
@@ -100,8 +104,7 @@ final class SummaryPage {
     }
 
     private void put(Row row, int column, Entry entry, Form form) {
-        Places.Place none = book.places.of(Titles.POWER);
-        pen.put(row, column, entry, form, new Place(Titles.SUMMARY, "", ""), f -> book.places.resolve(f, none, 0));
+        pen.put(row, column, entry, form, new Place(Titles.SUMMARY, "", ""), book.places::resolve);
     }
 
     private void headings(Column... columns) {
@@ -114,6 +117,10 @@ final class SummaryPage {
             var cell = row.createCell(i);
             cell.setCellStyle(book.look.heading(columns[i]));
             cell.setCellValue(columns[i].title());
+        }
+        // the last one goes over the rest of the page
+        for (int i = columns.length; i < WIDE.length; i++) {
+            row.createCell(i).setCellStyle(book.look.heading(columns[columns.length - 1]));
         }
     }
 
@@ -179,8 +186,11 @@ final class SummaryPage {
     }
 
     private boolean has(String title, String key) {
-        return book.places.of(title).schedule().columns().stream()
-                .anyMatch(column -> column.key().equals(key));
+        return book.places
+                .find(title)
+                .filter(place -> place.schedule().columns().stream()
+                        .anyMatch(column -> column.key().equals(key)))
+                .isPresent();
     }
 
     private void corners() {
@@ -202,6 +212,36 @@ final class SummaryPage {
                     Form.WORD);
             put(row, 2, Entry.number(verdict.leastReserveShare()), Form.SHARE);
             put(row, 3, Entry.number(verdict.leastHeadroom()), Form.TWO);
+        }
+    }
+
+    private void scenarios() {
+        if (sides.isEmpty()) {
+            return;
+        }
+        section("Verdict in each scenario", Math.min(sides.size(), 4));
+        headings(
+                Column.of("scenario", "scenario", Form.WORD),
+                Column.of("verdict", "verdict", Form.WORD),
+                Column.of("share", "least share left", Form.SHARE),
+                Column.of("corner", "tightest corner", Form.WORD),
+                Column.of("words", "in words", Form.WORD));
+        for (ScenarioTable.Side side : sides) {
+            Verdict verdict = side.review().verdict();
+            double least = side.review().corners().values().stream()
+                    .mapToDouble(CornerVerdict::leastReserveShare)
+                    .filter(Double::isFinite)
+                    .min()
+                    .orElse(Double.NaN);
+            Row row = sentence(4, verdict.text());
+            put(row, 0, Entry.words(side.id()), Form.SENTENCE);
+            put(
+                    row,
+                    1,
+                    Entry.words(verdict.holds() ? "holds" : "does not hold").in(verdict.holds() ? Tone.GOOD : Tone.BAD),
+                    Form.WORD);
+            put(row, 2, Entry.number(least), Form.SHARE);
+            put(row, 3, Entry.words(verdict.corner().word()), Form.WORD);
         }
     }
 
@@ -230,8 +270,11 @@ final class SummaryPage {
             put(row, 6, Entry.number(one.sent()), Form.ONE);
         }
         if (weakest.size() > MOST_NODES) {
-            String rest = "and " + (weakest.size() - MOST_NODES) + " more that have more left, on the sheet "
-                    + book.places.of(Titles.POWER).sheet();
+            String rest = "and " + (weakest.size() - MOST_NODES) + " more that have more left"
+                    + book.places
+                            .find(Titles.POWER)
+                            .map(place -> ", on the sheet " + place.sheet())
+                            .orElse("");
             pen.part(row(), 0, rest, Look.Part.NOTE);
         }
     }
@@ -257,7 +300,11 @@ final class SummaryPage {
         }
         if (review.findings().size() > first.size()) {
             int rest = review.findings().size() - first.size();
-            pen.part(row(), 0, "and " + rest + " more on the sheet " + Titles.FINDINGS, Look.Part.NOTE);
+            pen.part(row(), 0, "and " + rest + " more"
+                    + book.places
+                            .find(Titles.FINDINGS)
+                            .map(place -> " on the sheet " + place.sheet())
+                            .orElse(""), Look.Part.NOTE);
         }
     }
 
@@ -288,6 +335,10 @@ final class SummaryPage {
         section("What is in here", 4);
         for (Schedule table : tables) {
             put(sentence(1, table.note()), 0, Entry.words(table.name()), Form.WORD);
+        }
+        if (book.places.find(Titles.LABELS).isPresent()) {
+            String note = "The cable labels in boxes, to print and cut.";
+            put(sentence(1, note), 0, Entry.words(Titles.GRID), Form.WORD);
         }
     }
 }
