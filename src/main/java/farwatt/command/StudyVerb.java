@@ -78,9 +78,10 @@ abstract class StudyVerb extends PlanVerb {
     /** Makes sheets that say what the study stood on. */
     final StudySheets sheetsOf(Ground ground) {
         String scenario = scenario().equals("base") ? "" : scenario();
-        return new StudySheets(Stream.of(ground.plan().name(), scenario, ground.corner().phrase())
-                .filter(text -> !text.isBlank())
-                .collect(Collectors.joining(" · ")));
+        return new StudySheets(
+                Stream.of(ground.plan().name(), scenario, ground.corner().phrase())
+                        .filter(text -> !text.isBlank())
+                        .collect(Collectors.joining(" · ")));
     }
 
     static boolean isWorkbook(String file) {

@@ -42,10 +42,7 @@ final class WorkbookVerb extends PlanVerb {
             description = "Writes this sheet beside the summary and none that is not named; may be said several times.")
     private List<String> wanted = new ArrayList<>();
 
-    @Option(
-            names = "--without",
-            paramLabel = "NAME",
-            description = "Leaves this sheet out; may be said several times.")
+    @Option(names = "--without", paramLabel = "NAME", description = "Leaves this sheet out; may be said several times.")
     private List<String> unwanted = new ArrayList<>();
 
     @Option(

@@ -39,7 +39,8 @@ record Bins(Map<String, Integer> counts) {
             return new Bins(counts);
         }
         BigDecimal step = round((greatest - least) / ABOUT);
-        BigDecimal from = new BigDecimal(least).divide(step, 0, RoundingMode.FLOOR).multiply(step);
+        BigDecimal from =
+                new BigDecimal(least).divide(step, 0, RoundingMode.FLOOR).multiply(step);
         int at = 0;
         while (at < shown.length) {
             BigDecimal to = from.add(step);
@@ -73,7 +74,8 @@ record Bins(Map<String, Integer> counts) {
     /** Values that are words, counted by word. */
     static Bins ofAnswers(Heading heading, double[] values) {
         Map<String, Integer> counts = new LinkedHashMap<>();
-        for (double value : Arrays.stream(values).filter(Double::isFinite).sorted().toArray()) {
+        for (double value :
+                Arrays.stream(values).filter(Double::isFinite).sorted().toArray()) {
             counts.merge(heading.text(value), 1, Integer::sum);
         }
         return new Bins(counts);

@@ -69,7 +69,10 @@ public record Handover(
     }
 
     private Handover and(
-            List<ScenarioTable.Side> others, Optional<BookPicture> drawn, List<StudyTable> tables, Set<String> without) {
+            List<ScenarioTable.Side> others,
+            Optional<BookPicture> drawn,
+            List<StudyTable> tables,
+            Set<String> without) {
         return new Handover(
                 calc, review, scenario, version, planFingerprint, date, paper, others, drawn, tables, without);
     }

@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
 
 /** Makes sheets of what studies found: which table, and which of the workbook's own charts. Any thread. */
 public final class StudySheets {
-    private static final int MOST_EFFECTS = 40;
+    private static final int MOST_EFFECTS = 16;
     private static final int LONGEST_TITLE = 31;
 
     private final String basis;
@@ -114,7 +114,7 @@ public final class StudySheets {
         }
         String note = basis + missing.map(why -> ". No figure in some: " + why).orElse(".");
         return new StudyTable(
-                title("Sweep of ", points.columns().get(read).name()), note, StudyTable.Shape.HEAT, columns, lines);
+                title("Map of ", points.columns().get(read).name()), note, StudyTable.Shape.HEAT, columns, lines);
     }
 
     /**
@@ -128,8 +128,7 @@ public final class StudySheets {
                 : Bins.ofAnswers(scatter.heading(), values);
         List<List<Entry>> lines = new ArrayList<>();
         bins.counts().forEach((range, count) -> lines.add(List.of(Entry.words(range), Entry.number(count))));
-        String unit =
-                scatter.heading().isNumber() ? scatter.heading().unit().symbol() : "";
+        String unit = scatter.heading().isNumber() ? scatter.heading().unit().symbol() : "";
         String without =
                 scatter.without() == 0 ? "" : " " + scatter.without() + " of " + scatter.runs() + " have no value.";
         return new StudyTable(
@@ -170,7 +169,7 @@ public final class StudySheets {
                 points,
                 title("Growth by ", copy),
                 basis + ". " + grown.fitted() + " more fit. " + grown.stoppedBy(),
-                StudyTable.Shape.STEPS,
+                columns.size() > Grown.READS + 1 ? StudyTable.Shape.LINE : StudyTable.Shape.STEPS,
                 columns,
                 0);
     }
@@ -182,21 +181,27 @@ public final class StudySheets {
      * @param said the answer
      */
     public StudyTable limit(Points tried, String said) {
-        List<Integer> reads =
-                IntStream.range(1, tried.columns().size()).boxed().toList();
+        List<Integer> reads = IntStream.range(1, tried.columns().size()).boxed().toList();
         StudyTable table = lines("Limit of ", tried, 1, reads, basis + ". " + said);
         return new StudyTable(
                 title("Limit of ", tried.columns().get(0).name()),
                 table.note(),
                 table.shape(),
-                table.columns(),
+                fine(table.columns()),
                 table.lines());
+    }
+
+    /** Values tried by halving have no end of digits. */
+    private static List<Column> fine(List<Column> columns) {
+        List<Column> fine = new ArrayList<>(columns);
+        Column first = fine.get(0);
+        fine.set(0, first.form() == Form.FREE ? first.as(Form.THREE) : first);
+        return fine;
     }
 
     /** What a step in each input changes, the largest first. */
     public StudyTable sensitivity(Effects effects) {
         Heading read = effects.read();
-        Column change = column(read, 0, false);
         List<List<Entry>> lines = new ArrayList<>();
         for (Effect effect : effects.effects()) {
             if (lines.size() == MOST_EFFECTS) {
@@ -215,23 +220,43 @@ public final class StudySheets {
                     Entry.words(effect.why())));
         }
         int rest = effects.effects().size() - lines.size() + effects.without();
-        Column of = read.unit().isAbsoluteTemperature() ? change.in("K") : change;
-        return new StudyTable(
+        return withoutEmptyLast(new StudyTable(
                 title("Effects on ", read.name()),
                 basis + ". " + read.name() + " is " + read.text(effects.now()) + " as things stand; " + rest
                         + " more inputs matter less or not at all.",
                 StudyTable.Shape.HISTOGRAM,
                 List.of(
                         Column.of("input", "input", Form.WORD),
-                        new Column("down", "change a step down", of.unit(), of.form(), of.band(), of.total(), of.bounds()),
-                        new Column("up", "change a step up", of.unit(), of.form(), of.band(), of.total(), of.bounds()),
+                        change(read, "down"),
+                        change(read, "up"),
                         Column.of("now", "now", Form.WORD),
                         Column.of("low", "down to", Form.WORD),
                         Column.of("gives_low", "gives", Form.WORD),
                         Column.of("high", "up to", Form.WORD),
                         Column.of("gives_high", "gives then", Form.WORD),
-                        Column.of("why", "why a figure is missing", Form.SENTENCE)),
-                lines);
+                        Column.of("why", "note", Form.SENTENCE)),
+                lines));
+    }
+
+    private static StudyTable withoutEmptyLast(StudyTable table) {
+        int last = table.columns().size() - 1;
+        boolean empty = table.lines().stream().allMatch(line -> line.get(last).isBlank());
+        return empty
+                ? new StudyTable(
+                        table.title(),
+                        table.note(),
+                        table.shape(),
+                        table.columns().subList(0, last),
+                        table.lines().stream()
+                                .map(line -> line.subList(0, last))
+                                .toList())
+                : table;
+    }
+
+    /** Differences of temperatures are no temperatures. */
+    private static Column change(Heading read, String way) {
+        Column change = Column.of(way, "change a step " + way, read.isNumber() ? Form.of(read.unit()) : Form.WORD);
+        return change.in(read.unit().isAbsoluteTemperature() ? "K" : Figure.unit(read.unit()));
     }
 
     private static Entry change(Heading read, double then, double now) {
@@ -270,7 +295,9 @@ public final class StudySheets {
     private static String title(String prefix, String name) {
         String whole = prefix + name;
         int length = whole.codePointCount(0, whole.length());
-        return length <= LONGEST_TITLE ? whole : whole.substring(0, whole.offsetByCodePoints(0, LONGEST_TITLE - 1)) + "…";
+        return length <= LONGEST_TITLE
+                ? whole
+                : whole.substring(0, whole.offsetByCodePoints(0, LONGEST_TITLE - 1)) + "…";
     }
 
     /** What was varied keeps the digits it was given. */

@@ -121,8 +121,7 @@ class HandingOverTest {
             run.frame.studies().model().run();
             return true;
         });
-        WindowRun.until(
-                "found", () -> run.frame.studies().model().result().isPresent());
+        WindowRun.until("found", () -> run.frame.studies().model().result().isPresent());
         run.settle();
         run.robot.clickOn("Into the workbook");
         assertTrue(WindowRun.on(() -> run.frame.studies().model().isHandedOver()));
@@ -143,7 +142,9 @@ class HandingOverTest {
         run.answers.picks.clear();
         menu("Hand-over workbook…");
         run.settle();
-        assertEquals("Which sheets", run.answers.asked.get(run.answers.asked.size() - 1).substring(0, 12));
+        assertEquals(
+                "Which sheets",
+                run.answers.asked.get(run.answers.asked.size() - 1).substring(0, 12));
     }
 
     /** Types another number into the cell of a row that holds one. */

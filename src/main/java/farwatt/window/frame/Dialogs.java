@@ -89,12 +89,12 @@ final class Dialogs implements Asking {
         dialog.setHeaderText(question);
         dialog.getDialogPane().setContent(scroll);
         ButtonType on = new ButtonType("Go on", ButtonBar.ButtonData.OK_DONE);
-        dialog.getDialogPane()
-                .getButtonTypes()
-                .addAll(on, new ButtonType("Back", ButtonBar.ButtonData.CANCEL_CLOSE));
-        return dialog.showAndWait().filter(chosen -> chosen == on).map(chosen -> IntStream.range(0, boxes.size())
-                .filter(i -> boxes.get(i).isSelected())
-                .boxed()
-                .toList());
+        dialog.getDialogPane().getButtonTypes().addAll(on, new ButtonType("Back", ButtonBar.ButtonData.CANCEL_CLOSE));
+        return dialog.showAndWait()
+                .filter(chosen -> chosen == on)
+                .map(chosen -> IntStream.range(0, boxes.size())
+                        .filter(i -> boxes.get(i).isSelected())
+                        .boxed()
+                        .toList());
     }
 }

@@ -9,8 +9,8 @@ import farwatt.picture.Palette;
 import farwatt.picture.PictureFile;
 import farwatt.plan.Plan;
 import farwatt.report.Build;
-import farwatt.report.Messages;
 import farwatt.report.Level;
+import farwatt.report.Messages;
 import farwatt.report.Notice;
 import farwatt.report.Place;
 import farwatt.review.Remedies;
@@ -61,11 +61,7 @@ final class HandOver {
     /** Those that were put in, and the one that lies on the bench. */
     private List<StudyResult> studies() {
         List<StudyResult> all = new ArrayList<>(frame.studies().model().handedOver());
-        frame.studies()
-                .model()
-                .result()
-                .filter(last -> !all.contains(last))
-                .ifPresent(all::add);
+        frame.studies().model().result().filter(last -> !all.contains(last)).ifPresent(all::add);
         return all;
     }
 

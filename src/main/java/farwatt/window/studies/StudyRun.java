@@ -60,8 +60,7 @@ final class StudyRun {
         };
     }
 
-    StudyResult result(
-            List<String> said, StudyTable table, Drawing drawing, List<farwatt.workbook.StudyTable> sheets) {
+    StudyResult result(List<String> said, StudyTable table, Drawing drawing, List<farwatt.workbook.StudyTable> sheets) {
         return new StudyResult(kind, basis, said, table, drawing, sheets);
     }
 
