@@ -45,6 +45,7 @@ enum CommandCode implements Code {
     NO_STUDY,
     BAD_STUDY,
     NO_SHEET,
+    LIST_WRITTEN,
     DEMO_END;
 
     @Override

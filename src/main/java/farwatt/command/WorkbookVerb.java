@@ -8,6 +8,7 @@ import farwatt.report.Refusal;
 import farwatt.review.Remedies;
 import farwatt.review.Review;
 import farwatt.review.Reviewer;
+import farwatt.workbook.CsvOut;
 import farwatt.workbook.Handover;
 import farwatt.workbook.Paper;
 import farwatt.workbook.SideTables;
@@ -33,7 +34,11 @@ final class WorkbookVerb extends PlanVerb {
     private static final double SIDES = 0.5;
     private static final double STUDIES = 0.7;
 
-    @Option(names = "-o", paramLabel = "FILE", required = true, description = "Where to write it.")
+    @Option(
+            names = "-o",
+            paramLabel = "FILE",
+            required = true,
+            description = "Where to write it; to a name that ends in .csv go the sheets as plain lists.")
     private Path target = Path.of("");
 
     @Option(
@@ -66,6 +71,11 @@ final class WorkbookVerb extends PlanVerb {
             Handover whole = plain.without(without)
                     .beside(SideTables.of(base(), corner(), progress.part(REMEDIES, SIDES), cancel))
                     .with(sheets(calls, progress.part(SIDES, STUDIES), cancel));
+            if (CsvOut.isList(target)) {
+                List<Path> lists = CsvOut.write(target, whole, progress.part(STUDIES, 1), cancel);
+                lists.forEach(list -> output().say(Messages.text(CommandCode.LIST_WRITTEN, list)));
+                return Exit.DONE;
+            }
             write(target, whole, output(), progress.part(STUDIES, 1), cancel);
         }
         output().say(Messages.text(CommandCode.WRITTEN, target));

@@ -72,6 +72,7 @@ final class Pen {
         Comment note = sheet.createDrawingPatriarch().createCellComment(anchor);
         note.setString(new XSSFRichTextString(Book.legal(text)));
         note.setAuthor("Farwatt");
+        note.setAddress(cell.getRowIndex(), cell.getColumnIndex());
     }
 
     /** A text that belongs to no table. */

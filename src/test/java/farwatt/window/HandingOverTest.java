@@ -137,7 +137,7 @@ class HandingOverTest {
             List<String> names = new ArrayList<>();
             open.forEach(sheet -> names.add(sheet.getSheetName()));
             assertEquals(List.of("Summary", "Devices"), names.subList(0, 2));
-            assertTrue(names.size() > 2 && names.get(2).startsWith("Sweep of"), names::toString);
+            assertTrue(names.size() > 2 && names.get(2).startsWith("Map of"), names::toString);
         }
         run.answers.picks.clear();
         menu("Hand-over workbook…");
