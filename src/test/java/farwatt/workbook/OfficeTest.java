@@ -93,6 +93,7 @@ class OfficeTest {
             Back back = WayBack.read(again, plan, Calculation.of(plan), new Cancel());
             assertEquals(Optional.empty(), back.batch(), back.edited().toString());
             assertEquals(List.of(), back.left());
+            assertEquals(List.of(), back.formulas(), "ours are no formulas of anybody's own");
             assertTrue(WayBack.origin(again).isPresent(), "the mark is kept");
         }
     }
