@@ -47,6 +47,10 @@ enum CommandCode implements Code {
     SEEKING,
     TAKE_OFF_COST,
     TAKE_OFF_SAME,
+    NO_STUDY,
+    BAD_STUDY,
+    NO_SHEET,
+    LIST_WRITTEN,
     DEMO_END;
 
     @Override

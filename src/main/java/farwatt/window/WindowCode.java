@@ -30,7 +30,9 @@ public enum WindowCode implements Code {
     COPIED,
     NOT_PRINTED,
     REMEDY_GONE,
-    TAKEN_BACK;
+    TAKEN_BACK,
+    WHICH_SHEETS,
+    STUDY_STALE;
 
     @Override
     public String room() {

@@ -58,7 +58,11 @@ final class OneByOne {
         grown.firstDark().ifPresent(at -> said.add(Messages.text(StudiesCode.FIRST_DARK, at, grown.darkId())));
         Points points = grown.points();
         Chart chart = StudyCharts.of(grown, id, "");
-        return run.result(said, new GrownTable(grown, id), Charts.one(until, chart, rows(points.size(), 1)));
+        return run.result(
+                said,
+                new GrownTable(grown, id),
+                Charts.one(until, chart, rows(points.size(), 1)),
+                List.of(run.sheets().grow(grown, id)));
     }
 
     private static List<Integer> rows(int size, int way) {
@@ -83,7 +87,10 @@ final class OneByOne {
             Chart chart = StudyCharts.of(limited, along, "");
             String figure = sides.isEmpty() ? holds : sides.get(0);
             return run.result(
-                    said(limited), new PointsTable(points, 1), Charts.one(figure, chart, rows(points.size(), way)));
+                    said(limited),
+                    new PointsTable(points, 1),
+                    Charts.one(figure, chart, rows(points.size(), way)),
+                    List.of(run.sheets().limit(points, String.join(" ", said(limited)))));
         } catch (Refusal e) {
             if (e.notice().code().equals(StudyCode.NO_SPAN.key())) {
                 run.blame(StudyField.SPAN, 0);
@@ -137,7 +144,11 @@ final class OneByOne {
                 Messages.text(StudiesCode.WITHOUT_EFFECT, effects.without()));
         List<String> headings = List.of("input", "now", "moved to", "gives");
         Chart chart = StudyCharts.of(effects, "");
-        return run.result(said, new TextRows(headings, rows, steps), Charts.one(read, chart, rows(rows.size(), 1)));
+        return run.result(
+                said,
+                new TextRows(headings, rows, steps),
+                Charts.one(read, chart, rows(rows.size(), 1)),
+                List.of(run.sheets().sensitivity(effects)));
     }
 
     private static List<TextRows.Cell> moved(Heading heading, Effect effect, double to, double gives) {
@@ -175,6 +186,10 @@ final class OneByOne {
         String said =
                 fits.isEmpty() ? Messages.text(StudiesCode.NO_ROOM) : Messages.text(StudiesCode.ROOM, free, nodes);
         List<String> headings = List.of("node", "kind", "as", "more", "free ports", "what stops one more");
-        return run.result(List.of(said), new TextRows(headings, rows), Charts.none());
+        return run.result(
+                List.of(said),
+                new TextRows(headings, rows),
+                Charts.none(),
+                List.of(run.sheets().room(fits)));
     }
 }

@@ -19,6 +19,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -48,6 +49,7 @@ final class ResultView extends BorderPane {
     private final SplitPane halves = new SplitPane();
     private final PictureView picture;
     private final Button attempt;
+    private final ToggleButton into = new ToggleButton("Into the workbook");
     private @Nullable StudyResult shown;
     private boolean filling;
 
@@ -73,6 +75,10 @@ final class ResultView extends BorderPane {
         stale.managedProperty().bind(stale.visibleProperty());
         figure.setAccessibleText("Figure that is drawn");
         figure.setOnAction(e -> draw());
+        into.getStyleClass().add("fw-button");
+        into.setTooltip(new Tooltip("With its chart, as a sheet of the next hand-over workbooks"));
+        into.setMinWidth(USE_PREF_SIZE);
+        into.setOnAction(e -> model.handOver());
         attempt = button("Make it a scenario", "The chosen row as a scenario (Enter)", () -> attempt(row()));
         FlowPane head = new FlowPane(10, 2, basis, stale);
         head.setAlignment(Pos.CENTER_LEFT);
@@ -145,6 +151,7 @@ final class ResultView extends BorderPane {
             shown = now.orElse(null);
             now.ifPresent(this::fill);
         }
+        into.setSelected(model.isHandedOver());
         takes.setVisible(now.isPresent());
         takes.setManaged(now.isPresent());
         picture.show(model.drawn());
@@ -213,7 +220,8 @@ final class ResultView extends BorderPane {
                                 "Save table…",
                                 "As CSV",
                                 () -> save("Table of the study", List.of(".csv"), path -> away.table(result, path))),
-                        button("Copy table", "To the clipboard, with tabs", () -> away.copyTable(result)));
+                        button("Copy table", "To the clipboard, with tabs", () -> away.copyTable(result)),
+                        into);
     }
 
     private void savePicture(StudyResult result) {

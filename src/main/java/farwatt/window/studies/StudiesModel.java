@@ -38,6 +38,7 @@ public final class StudiesModel {
     private Work.State state = Work.State.IDLE;
     private @Nullable StudyResult result;
     private Drawing.@Nullable Drawn drawn;
+    private final List<StudyResult> handedOver = new ArrayList<>();
     private @Nullable Trouble trouble;
     private String note = "";
     private int runs;
@@ -173,12 +174,32 @@ public final class StudiesModel {
         return Optional.ofNullable(result);
     }
 
+    /** What goes into the next hand-over workbooks. */
+    public List<StudyResult> handedOver() {
+        return List.copyOf(handedOver);
+    }
+
+    /** True where what was found last goes into hand-over workbooks. */
+    public boolean isHandedOver() {
+        return result != null && handedOver.contains(result);
+    }
+
+    /** Puts what was found last into hand-over workbooks, or takes it out again. */
+    public void handOver() {
+        StudyResult found = result;
+        if (found != null && !handedOver.remove(found)) {
+            handedOver.add(found);
+        }
+        tell();
+    }
+
     /** True where the plan, or the scenario that the study stood on, was changed since. */
     public boolean isStale() {
-        StudyResult found = result;
-        if (found == null) {
-            return false;
-        }
+        return result != null && isStale(result);
+    }
+
+    /** The same for something that was found before. */
+    public boolean isStale(StudyResult found) {
         Basis basis = found.basis();
         try {
             Plan now = basis.scenario().equals(desk.scenario())
