@@ -12,7 +12,9 @@ import farwatt.window.grid.TableCopy;
 import farwatt.window.work.Work;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -26,17 +28,20 @@ import javafx.scene.layout.Region;
 
 /** What a hand-over workbook brings back, to be looked at before it is taken. For the window's thread. */
 public final class BackView extends BorderPane {
-    private static final List<String> HEADINGS = List.of("what", "in the workbook", "of", "now", "then");
+    private static final List<String> HEADINGS = List.of("what", "in the workbook", "row", "now", "then");
     private static final List<Double> WIDTHS = List.of(170.0, 170.0, 260.0, 200.0, 320.0);
 
     private final BackModel model;
+    private final Supplier<Optional<Path>> asking;
     private final Consumer<Notice> say;
-    private final Label title = new Label("No workbook was read yet.");
+    private final Label title = new Label("Open a hand-over workbook that people worked in.");
     private final Button take = new Button("Take back");
     private final Button copy = new Button("Copy the table");
     private final TableView<Line> table = new TableView<>();
 
-    public BackView(BackModel model, Desk desk, Consumer<Notice> say) {
+    /** @param asking which workbook is to be read */
+    public BackView(BackModel model, Desk desk, Supplier<Optional<Path>> asking, Consumer<Notice> say) {
+        this.asking = asking;
         this.model = model;
         this.say = say;
         title.setWrapText(true);
@@ -50,12 +55,18 @@ public final class BackView extends BorderPane {
         copy.getStyleClass().add("fw-button");
         copy.setDisable(true);
         copy.setOnAction(e -> say.accept(TableCopy.toClipboard(table)));
-        HBox head = new HBox(8, title, gap, copy, take);
+        Button open = new Button("Open a workbook…");
+        open.getStyleClass().add("fw-button");
+        open.setOnAction(e -> open());
+        for (Button button : List.of(open, copy, take)) {
+            button.setMinWidth(USE_PREF_SIZE);
+        }
+        HBox head = new HBox(8, open, title, gap, copy, take);
         head.setAlignment(Pos.CENTER_LEFT);
         head.setStyle("-fx-padding: 0.3em 0.6em;");
         setTop(head);
         table.setAccessibleText("What the workbook brings back");
-        table.setPlaceholder(new Label("Nothing in it differs from the plan."));
+        table.setPlaceholder(new Label("No workbook was read yet."));
         for (int i = 0; i < HEADINGS.size(); i++) {
             int at = i;
             TableColumn<Line, String> column = new TableColumn<>(HEADINGS.get(i));
@@ -69,8 +80,12 @@ public final class BackView extends BorderPane {
         desk.watch(() -> take.setDisable(!model.canTake()));
     }
 
-    /** Reads a workbook and shows what it brings. */
-    public void open(Path workbook) {
+    /** Asks for a workbook, reads it and shows what it brings. */
+    public void open() {
+        asking.get().ifPresent(this::open);
+    }
+
+    private void open(Path workbook) {
         model.open(workbook, end -> {
             if (end instanceof Work.End.Done<Read> done) {
                 show(done.result());
@@ -86,6 +101,7 @@ public final class BackView extends BorderPane {
         String text = read.name() + ": " + changes + " cells changed, "
                 + read.back().added().size() + " new rows, " + left + " left aside.";
         title.setText(read.older() ? text + " The plan was saved since the workbook was written." : text);
+        table.setPlaceholder(new Label("Nothing in it differs from the plan."));
         table.getItems().setAll(BackModel.lines(read.back()));
         copy.setDisable(table.getItems().isEmpty());
         take.setDisable(!model.canTake());

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -21,6 +23,7 @@ public final class BenchView extends BorderPane {
     private final HBox words = new HBox(2);
     private final Runnable folding;
     private final ToggleButton whole = new ToggleButton("Whole height");
+    private final BooleanProperty open = new SimpleBooleanProperty();
     private String lies = "";
 
     /** @param folding told when it is opened or folded away */
@@ -28,6 +31,10 @@ public final class BenchView extends BorderPane {
         this.folding = folding;
         getStyleClass().add("fw-panel");
         Button fold = new Button("Fold away");
+        for (Node only : List.of(fold, whole)) {
+            only.visibleProperty().bind(open);
+            only.managedProperty().bind(open);
+        }
         fold.getStyleClass().add("fw-button");
         fold.setTooltip(new Tooltip("F8"));
         fold.setOnAction(e -> fold());
@@ -47,6 +54,7 @@ public final class BenchView extends BorderPane {
         things.put(word, thing);
         ToggleButton button = new ToggleButton(word);
         button.getStyleClass().add("fw-corner");
+        button.setMinWidth(USE_PREF_SIZE);
         button.setOnAction(e -> show(word));
         words.getChildren().add(button);
     }
@@ -55,6 +63,7 @@ public final class BenchView extends BorderPane {
     public void show(String word) {
         boolean wasOpen = isOpen();
         lies = word;
+        open.set(true);
         setCenter(Objects.requireNonNull(things.get(word), word).get());
         words.getChildren()
                 .forEach(node -> ((ToggleButton) node)
@@ -80,7 +89,9 @@ public final class BenchView extends BorderPane {
     /** Folds it away. */
     public void fold() {
         lies = "";
+        open.set(false);
         setCenter(null);
+        words.getChildren().forEach(node -> ((ToggleButton) node).setSelected(false));
         folding.run();
     }
 

@@ -18,6 +18,8 @@ public final class DiagramModel {
     private static final double SMALLEST = 0.05;
     private static final double LARGEST = 4;
     private static final double STEP = 1.2;
+    /** How small all of it may become before a part is shown, for letters of the usual height. */
+    private static final double LEAST_FITTED = 0.3;
 
     private final Desk desk;
     private final Executor drawing;
@@ -26,6 +28,7 @@ public final class DiagramModel {
     private long stills;
     private long reviews;
     private double scale = 1;
+    private double letters = 1;
     private double left;
     private double top;
     private String chosen = "";
@@ -114,11 +117,17 @@ public final class DiagramModel {
         return fitted;
     }
 
+    /** Letters are so many times as high as usual. */
+    void letters(double factor) {
+        scale *= factor / letters;
+        letters = factor;
+    }
+
     /** Shows all of it, or as much as can still be read. */
     public void fit(double width, double height) {
         fitted = true;
         double wanted = Math.min(width / Math.max(1, diagram.width()), height / Math.max(1, diagram.height()));
-        scale = Math.max(0.3, Math.min(1, wanted));
+        scale = Math.max(LEAST_FITTED * letters, Math.min(letters, wanted));
         left = Math.max(0, (width / scale - diagram.width()) / 2);
         top = Math.max(0, (height / scale - diagram.height()) / 2);
     }

@@ -25,6 +25,8 @@ import javafx.scene.layout.Region;
 
 /** The single-line diagram: zoom by wheel, pan by dragging, choose by click or arrows. For the window's thread. */
 public final class DiagramView extends BorderPane {
+    private static final double USUAL_LETTER = 13;
+
     private final DiagramModel model;
     private final Pointer pointer;
     private final Raster canvas = new Raster(this::paint);
@@ -91,6 +93,12 @@ public final class DiagramView extends BorderPane {
     public void show(Palette other) {
         palette = other;
         draw();
+    }
+
+    /** Letters have another height now, in pixels: the diagram's grow with them. */
+    public void letters(double pixels) {
+        model.letters(pixels / USUAL_LETTER);
+        sized();
     }
 
     /** Marks a row as the chosen one and brings it into view. */

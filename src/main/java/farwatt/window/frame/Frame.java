@@ -46,9 +46,6 @@ public final class Frame extends BorderPane {
 
     static final String STUDIES = "Studies";
 
-    /** Where the diagram ends and where the reasons begin. */
-    private static final double[] SIDES = {0.27, 0.75};
-
     private final Desk desk;
     private final DeskSheet sheet;
     private final OpenFile file;
@@ -66,7 +63,8 @@ public final class Frame extends BorderPane {
     private final Late<StudiesView> studies;
     private final Late<Scripts> scripts;
     private final DiagramView diagram;
-    private final SplitPane sides = new SplitPane();
+    private final Sides sides;
+    private final VBox foot = new VBox();
     private final SplitPane stack = new SplitPane();
 
     /**
@@ -92,20 +90,24 @@ public final class Frame extends BorderPane {
         files = new FileDoings(desk, file, asking, remembered, talk::say, this::changed);
         scenarios = new ScenarioDoings(desk, asking, talk::say);
         grid = new GridView(sheet);
-        why = new WhyView(desk, grid::point, scenarios);
+        why = new WhyView(desk, this::point, scenarios);
         look = new Look(this, remembered);
         Menus menus = new Menus(this, files, look, remembered, work, asking);
         top = new TopLine(desk, sheet, new Doings(this), menus.plan(), menus.show());
         sheet.show(UnitsShown.valueOf(remembered.get("units", UnitsShown.METRIC.name())));
         sheet.onExplain((table, ids, name) -> {
             why.choose(table, ids.get(0), name);
-            why.enter();
+            enter(Sides.Part.WHY);
         });
         sheet.onPointed(this::pointed);
         list = new Late<>(() -> new ListView(desk, work, new ListQuestions(asking), talk::say, this::takenIn));
         bench.add("Side by side", new Late<>(() -> new CompareView(desk, work, talk::say)));
         bench.add("List", list);
-        back = new Late<>(() -> new BackView(new BackModel(desk, file, work), desk, talk::say));
+        back = new Late<>(() -> new BackView(
+                new BackModel(desk, file, work),
+                desk,
+                () -> asking.open("Take a workbook back", List.of(".xlsx")),
+                talk::say));
         bench.add("Take-off", new Late<>(() -> new TakeOffView(new TakeOffModel(desk, sheet::units), desk, talk::say)));
         bench.add("Workbook back", back);
         studies = new Late<>(() -> {
@@ -128,13 +130,13 @@ public final class Frame extends BorderPane {
             return made;
         });
         bench.add(Scripts.WORD, () -> scripts.get().view());
-        sides.getItems().addAll(diagram, grid, why);
-        sides.setDividerPositions(SIDES);
+        sides = new Sides(diagram, grid, why, this::roomChanged);
         stack.setOrientation(Orientation.VERTICAL);
         stack.getItems().add(sides);
         setTop(new VBox(top, new FirstSteps(remembered)));
         setCenter(stack);
-        setBottom(talk);
+        setBottom(foot);
+        benchFolded();
         new Keys(this, files, scenarios).install();
         file.begin(first);
         look.apply();
@@ -154,14 +156,17 @@ public final class Frame extends BorderPane {
                 .filter(id -> desk.shown().rows(Table.DEVICES).row(id).isPresent())
                 .findFirst()
                 .ifPresent(id -> grid.point(Table.DEVICES, id, "draw"));
-        grid.toCells();
+        enter(Sides.Part.GRID);
     }
 
     private void changed() {
         talk.requestLayout();
     }
 
+    /** Folded away, only the words of what can lie on the bench stay, at the foot. */
     private void benchFolded() {
+        stack.getItems().clear();
+        foot.getChildren().setAll(talk);
         if (bench.isWhole()) {
             stack.getItems().setAll(bench);
         } else if (bench.isOpen()) {
@@ -169,7 +174,39 @@ public final class Frame extends BorderPane {
             stack.setDividerPositions(bench.lies().equals(STUDIES) ? HIGH_BENCH : BENCH);
         } else {
             stack.getItems().setAll(sides);
+            foot.getChildren().add(0, bench);
         }
+    }
+
+    private void roomChanged() {
+        top.terse(sides.isSingle());
+    }
+
+    /** Letters have another height now, in pixels. */
+    void letters(double pixels) {
+        sides.letters(pixels);
+        diagram.letters(pixels);
+    }
+
+    private void point(Table table, String id, String name) {
+        sides.show(Sides.Part.GRID);
+        grid.point(table, id, name);
+    }
+
+    /** Takes the cursor to one of the parts above the bench. */
+    void enter(Sides.Part part) {
+        sides.show(part);
+        switch (part) {
+            case DIAGRAM -> diagram.enter();
+            case GRID -> grid.toCells();
+            case WHY -> why.enter();
+        }
+    }
+
+    /** Takes the cursor to the findings. */
+    void enterFindings() {
+        sides.show(Sides.Part.WHY);
+        why.enterFindings();
     }
 
     /** Goes to the studies at the bench. */
@@ -279,7 +316,7 @@ public final class Frame extends BorderPane {
     /** Puts the cursor on a cell. */
     public void showTable(Table table, String id, String name) {
         grid.point(table, id, name);
-        grid.toCells();
+        enter(Sides.Part.GRID);
     }
 
     /** What can lie on the bench. */

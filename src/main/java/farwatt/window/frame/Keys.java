@@ -70,12 +70,12 @@ final class Keys {
     private void nextArea() {
         area = (area + 1) % (frame.bench().isOpen() ? 6 : 5);
         switch (area) {
-            case 1 -> frame.why().enter();
-            case 2 -> frame.why().enterFindings();
+            case 1 -> frame.enter(Sides.Part.WHY);
+            case 2 -> frame.enterFindings();
             case 3 -> frame.top().enter();
-            case 4 -> frame.diagram().enter();
+            case 4 -> frame.enter(Sides.Part.DIAGRAM);
             case 5 -> frame.enterBench();
-            default -> frame.grid().toCells();
+            default -> frame.enter(Sides.Part.GRID);
         }
     }
 }

@@ -4,10 +4,24 @@ import farwatt.window.list.ListAsking;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.input.Clipboard;
 
 /** What taking in a list asks, by the window's own way of asking. */
 record ListQuestions(Asking asking) implements ListAsking {
     private static final List<String> ENDINGS = List.of(".json");
+
+    private static final List<String> LISTS = List.of(".xlsx", ".xls", ".csv", ".tsv", ".txt", ".ods");
+
+    @Override
+    public Optional<Path> list() {
+        return asking.open("Take in a list", LISTS);
+    }
+
+    @Override
+    public String copied() {
+        String text = Clipboard.getSystemClipboard().getString();
+        return text == null ? "" : text;
+    }
 
     @Override
     public Optional<Path> mapping() {

@@ -80,6 +80,8 @@ final class Look {
         }
         frame.getStyleClass().add(theme().style);
         frame.colour(palette());
-        frame.setStyle("-fx-font-size: " + PIXELS * size() / 100 + "px;");
+        double letter = PIXELS * size() / 100;
+        frame.setStyle("-fx-font-size: " + letter + "px;");
+        frame.letters(letter);
     }
 }

@@ -3,17 +3,13 @@ package farwatt.window.frame;
 import farwatt.window.remember.Remembered;
 import farwatt.window.work.Work;
 import java.nio.file.Path;
-import java.util.List;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
-import javafx.scene.input.Clipboard;
 
 /** The two lists of things to do: with the plan, and with how it is shown. */
 final class Menus {
-    private static final List<String> LISTS = List.of(".xlsx", ".xls", ".csv", ".tsv", ".txt", ".ods");
-
     private final Frame frame;
     private final Asking asking;
     private final FileDoings files;
@@ -43,15 +39,13 @@ final class Menus {
                         item("Save (Ctrl+S)", files::save),
                         item("Save as… (Ctrl+Shift+S)", files::saveAs),
                         new SeparatorMenuItem(),
-                        item(
-                                "Take in a list…",
-                                () -> asking.open("Take in a list", LISTS).ifPresent(path -> {
-                                    frame.bench().showWhole("List");
-                                    frame.list().open(path);
-                                })),
+                        item("Take in a list…", () -> {
+                            frame.bench().showWhole("List");
+                            frame.list().open();
+                        }),
                         item("Take in the list that was copied", () -> {
                             frame.bench().showWhole("List");
-                            frame.list().paste(copied());
+                            frame.list().paste();
                         }),
                         item("Side by side…", () -> frame.bench().show("Side by side")),
                         item("Take-off…", () -> frame.bench().show("Take-off")),
@@ -64,20 +58,13 @@ final class Menus {
     }
 
     private void workbookBack() {
-        asking.open("Take a workbook back", List.of(".xlsx")).ifPresent(path -> {
-            frame.bench().show("Workbook back");
-            frame.back().open(path);
-        });
+        frame.bench().show("Workbook back");
+        frame.back().open();
     }
 
     /** Saves the diagram. */
     void picture() {
         handOver.picture();
-    }
-
-    private static String copied() {
-        String text = Clipboard.getSystemClipboard().getString();
-        return text == null ? "" : text;
     }
 
     private void recent(Menu menu) {

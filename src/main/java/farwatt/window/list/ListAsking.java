@@ -5,6 +5,12 @@ import java.util.Optional;
 
 /** What is asked in between while a list is taken in. Each question may be left unanswered. */
 public interface ListAsking {
+    /** Which list is to be taken in. */
+    Optional<Path> list();
+
+    /** The text that was copied last, "" for none. */
+    String copied();
+
     /** Which file holds a kept mapping. */
     Optional<Path> mapping();
 

@@ -38,7 +38,7 @@ public final class ListView extends BorderPane {
     private final ListAsking asking;
     private final Consumer<Notice> say;
     private final Consumer<Taken> done;
-    private final Label counts = new Label("Open a list from the Plan menu, or copy one and take it in from there.");
+    private final Label counts = new Label("Open a customer's list, or copy one elsewhere and paste it.");
     private final Label notes = new Label();
     private final ListSide side = new ListSide();
     private final RowsTable rows;
@@ -82,7 +82,9 @@ public final class ListView extends BorderPane {
         againstWord.setOnAction(e -> show(againstWord));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox line = new HBox(8, rowsWord, againstWord, gap, keep, take);
+        Button open = ListSide.button("Open a list…", this::open);
+        Button paste = ListSide.button("Paste", this::paste);
+        HBox line = new HBox(8, open, paste, rowsWord, againstWord, gap, keep, take);
         line.setAlignment(Pos.CENTER_LEFT);
         VBox head = new VBox(2, counts, notes, line);
         head.getStyleClass().add("fw-list-head");
@@ -94,14 +96,22 @@ public final class ListView extends BorderPane {
         setCenter(word == rowsWord ? rows : against);
     }
 
-    /** Reads a file. */
-    public void open(Path list) {
+    /** Asks for a file and reads it. */
+    public void open() {
+        asking.list().ifPresent(this::open);
+    }
+
+    /** Reads what was copied elsewhere. */
+    public void paste() {
+        paste(asking.copied());
+    }
+
+    private void open(Path list) {
         show(rowsWord);
         model.open(list, this::read);
     }
 
-    /** Reads text from elsewhere. */
-    public void paste(String text) {
+    private void paste(String text) {
         show(rowsWord);
         model.paste(text, this::read);
     }

@@ -5,6 +5,7 @@ import farwatt.picture.StudyCharts;
 import farwatt.plan.Cell;
 import farwatt.plan.Step;
 import farwatt.quantity.Show;
+import farwatt.quantity.Unit;
 import farwatt.quantity.Units;
 import farwatt.report.Messages;
 import farwatt.report.Refusal;
@@ -24,6 +25,9 @@ import farwatt.study.Sensitivity;
 import farwatt.study.Sides;
 import farwatt.study.StudyCode;
 import farwatt.study.Vary;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +36,7 @@ import java.util.stream.IntStream;
 /** The studies that go step by step. */
 final class OneByOne {
     private static final int DIGITS = 6;
+    private static final int KEPT_DIGITS = 4;
 
     private final StudyRun run;
     private final Ground ground;
@@ -110,11 +115,7 @@ final class OneByOne {
                     name,
                     shown(limited, limited.farthest().get())));
         } else {
-            said.add(Messages.text(
-                    StudiesCode.HOLDS_TO,
-                    name,
-                    shown(limited, limited.farthest().get()),
-                    shown(limited, limited.beyond().get())));
+            said.add(Messages.text(StudiesCode.HOLDS_TO, name, kept(limited)));
         }
         if (!limited.monotonic()) {
             said.add(Messages.text(StudiesCode.NOT_STEADY));
@@ -123,7 +124,18 @@ final class OneByOne {
     }
 
     private static String shown(Limited limited, double inside) {
-        return Show.text(inside, limited.heading().unit(), DIGITS + 2);
+        return Show.text(inside, limited.heading().unit(), DIGITS);
+    }
+
+    /** The farthest value in as many digits as one works with, rounded to the side on which it holds. */
+    private static String kept(Limited limited) {
+        Unit unit = limited.heading().unit();
+        double farthest = limited.farthest().orElseThrow();
+        double beyond = limited.beyond().orElse(farthest);
+        RoundingMode safe =
+                unit.fromInside(beyond) > unit.fromInside(farthest) ? RoundingMode.FLOOR : RoundingMode.CEILING;
+        BigDecimal rounded = BigDecimal.valueOf(unit.fromInside(farthest)).round(new MathContext(KEPT_DIGITS, safe));
+        return Show.text(unit.toInside(rounded.doubleValue()), unit, DIGITS);
     }
 
     StudyResult sensitivity() throws Refusal {

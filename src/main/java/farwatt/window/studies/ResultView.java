@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
 /** What a study found: sentences, a picture, a table. For the window's thread. */
 final class ResultView extends BorderPane {
     private static final double USUAL_FONT = 13;
-    private static final double PICTURE = 0.62;
+    private static final double PICTURE = 0.55;
 
     private final StudiesModel model;
     private final Decimal decimal;

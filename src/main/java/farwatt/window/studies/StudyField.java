@@ -2,9 +2,9 @@ package farwatt.window.studies;
 
 /** What a person fills in for a study. */
 public enum StudyField {
-    VARY("Vary", "cell = a, b, c  or  a .. b by c"),
-    SPAN("Vary", "cell = a .. b"),
-    TOLERANCE("Uncertain", "cell = 95 m ± 5 %  or  95 m ~ 5 %"),
+    VARY("Vary", "name = a, b, c  or  a .. b by c"),
+    SPAN("Vary", "name = a .. b"),
+    TOLERANCE("Uncertain", "name = 95 m ± 5 %  or  95 m ~ 5 %"),
     READ("Read", "a name or an expression"),
     COPY("Copy", "a device or switch"),
     UNTIL("Until", "a condition"),

@@ -16,7 +16,7 @@ import java.util.List;
 
 /** What can be asked of a plan by calculating it many times. */
 public enum StudyKind {
-    SWEEP("What if cells take other values?", List.of(VARY, READ)),
+    SWEEP("How does it fare with other values?", List.of(VARY, READ)),
     GROW("How many more can be added?", List.of(COPY, UNTIL, MOST)),
     LIMIT("How far can a value go?", List.of(SPAN, HOLDS)),
     SPREAD("How sure is a figure?", List.of(TOLERANCE, READ, RUNS, SEED)),

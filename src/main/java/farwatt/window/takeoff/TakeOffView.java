@@ -90,10 +90,17 @@ public final class TakeOffView extends BorderPane {
     private void show(Order order) {
         shown = order;
         table.setPlaceholder(new Label("Nothing is in use."));
-        title.setText("Take-off: " + order.title() + (order.cost().isEmpty() ? "" : ", " + order.cost()));
+        title.setText("Take-off: " + order.title() + (order.cost().isEmpty() ? "" : ", " + costs(order)));
         table.getItems().setAll(order.lines());
         copy.setDisable(order.lines().isEmpty());
         print.setDisable(order.lines().isEmpty());
+    }
+
+    /** What has no price is not in the sum, which therefore says so. */
+    private static String costs(Order order) {
+        long unpriced =
+                order.lines().stream().filter(line -> line.cost().isEmpty()).count();
+        return unpriced == 0 ? order.cost() : "at least " + order.cost() + ", prices missing: " + unpriced;
     }
 
     private void copy() {

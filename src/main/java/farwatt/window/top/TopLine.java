@@ -31,6 +31,8 @@ public final class TopLine extends VBox {
     private final Doings doings;
     private final Label name = new Label();
     private final Label unsaved = new Label();
+    private final Label scenarios = new Label("Scenarios:");
+    private final Label at = new Label("figures in:");
     private final HBox tags = new HBox(2);
     private final HBox corners = new HBox(0);
     private final HBox verdict = new HBox();
@@ -91,7 +93,8 @@ public final class TopLine extends VBox {
         roll.setFocusTraversable(false);
         HBox.setHgrow(roll, Priority.ALWAYS);
         tags.setAlignment(Pos.CENTER_LEFT);
-        Label at = new Label("at");
+        scenarios.getStyleClass().add("fw-quiet");
+        scenarios.setMinWidth(USE_PREF_SIZE);
         at.getStyleClass().add("fw-quiet");
         at.setMinWidth(USE_PREF_SIZE);
         corners.setMinWidth(USE_PREF_SIZE);
@@ -108,6 +111,15 @@ public final class TopLine extends VBox {
         corners();
         desk.watch(this::refresh);
         refresh();
+    }
+
+    /** Keeps the verdict to one line where there is little room; all of it is in its hint. */
+    public void terse(boolean terse) {
+        sentence.setWrapText(!terse);
+        for (Label label : List.of(scenarios, at)) {
+            label.setVisible(!terse);
+            label.setManaged(!terse);
+        }
     }
 
     private static Button button(String text, String hint) {
@@ -150,6 +162,7 @@ public final class TopLine extends VBox {
         tags();
         Mark mark = model.mark();
         sentence.setText(model.verdict());
+        sentence.setTooltip(new Tooltip(model.verdict()));
         counts.setText(model.counts());
         verdict.getChildren().setAll(mark.node(), sentence, counts);
         verdict.setAccessibleText(mark.word() + ". " + model.verdict());
@@ -170,9 +183,9 @@ public final class TopLine extends VBox {
         ids.addAll(model.scenarios());
         if (!ids.equals(shownTags)) {
             shownTags = ids;
-            tags.getChildren().clear();
+            tags.getChildren().setAll(scenarios);
             ids.forEach(id -> tags.getChildren().add(tag(id)));
-            Button more = button("+", "New scenario on the one looked at (Ctrl+Shift+N)");
+            Button more = button("+ scenario", "New scenario on the one looked at (Ctrl+Shift+N)");
             more.setAccessibleText("New scenario");
             more.setOnAction(e -> doings.newScenario());
             tags.getChildren().add(more);

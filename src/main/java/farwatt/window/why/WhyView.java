@@ -81,6 +81,8 @@ public final class WhyView extends SplitPane {
         none.visibleProperty().bind(tree.rootProperty().isNull());
         VBox.setVgrow(tree, Priority.ALWAYS);
         stop.getStyleClass().add("fw-button");
+        stop.setMinWidth(USE_PREF_SIZE);
+        findingsTitle.setMinWidth(0);
         stop.setAccessibleText("Stop looking for what mends the findings");
         stop.setOnAction(e -> desk.stopSeeking());
         stop.managedProperty().bind(stop.visibleProperty());
@@ -134,7 +136,7 @@ public final class WhyView extends SplitPane {
     private void counted() {
         String count = "Findings (" + findings.getItems().size() + ")";
         boolean seeking = desk.sought() < 1;
-        findingsTitle.setText(seeking ? count + ", what mends them: " + (int) (100 * desk.sought()) + " %" : count);
+        findingsTitle.setText(seeking ? count + ", remedies: " + (int) (100 * desk.sought()) + " %" : count);
         stop.setVisible(seeking);
     }
 
