@@ -67,7 +67,7 @@ final class Search {
     }
 
     private Trial.Outcome judge(Attempt attempt) {
-        Trial.Outcome outcome = judged.get(attempt);
+        Trial.Outcome outcome = Trial.isStructure(attempt) ? glance(attempt) : judged.get(attempt);
         if (outcome == null) {
             cancel.check();
             outcome = trial.judge(attempt, finding);
