@@ -44,11 +44,15 @@ public class RemediesBench {
         }
         large = Sketch.plan(all.toString());
         String hub = "source hub | type = 4 | volts = 55 V | ports = " + SITES + " | budget = 6000 W\n";
-        tree = Sketch.plan(hub + all.toString().replaceAll("source feed .*\n", "").replaceAll("= feed \\d+", "= hub"));
+        tree = Sketch.plan(
+                hub + all.toString().replaceAll("source feed .*\n", "").replaceAll("= feed \\d+", "= hub"));
         Review review = check(large);
         long mended =
                 review.findings().stream().filter(f -> !f.remedies().isEmpty()).count();
-        if (review.fails() != SITES || mended != SITES || check(landing).fails() != 1 || check(tree).fails() != SITES) {
+        if (review.fails() != SITES
+                || mended != SITES
+                || check(landing).fails() != 1
+                || check(tree).fails() != SITES) {
             throw new IllegalStateException(review.fails() + " fail of " + SITES + ": " + review.verdict());
         }
     }

@@ -203,7 +203,7 @@ final class Trial {
             made.add(change.get());
             after = Edit.apply(after, change.get()).plan();
         }
-        work += (long) rows * ((calc == this.calc ? CORNERS : 1) + (inPlace ? 0 : CORNERS));
+        work += (long) rows * ((single.containsValue(calc) ? 1 : CORNERS) + (inPlace ? 0 : CORNERS));
         if (!inPlace) {
             return Optional.of(question.apply(Calculation.of(after, calc.corner())));
         }

@@ -119,11 +119,13 @@ class CommandIT {
         assertEquals(95 * 1.1, cable.at("/order").asDouble(), 1e-9);
         assertEquals(1, cable.at("/boxes").asInt());
         assertTrue(all.at("/cost").asDouble() > 0);
-        JsonNode more = JSON.readTree(done("takeoff", FERRY, "--scenario", "one more camera", "--against", "base", "--json")
-                .out());
+        JsonNode more =
+                JSON.readTree(done("takeoff", FERRY, "--scenario", "one more camera", "--against", "base", "--json")
+                        .out());
         boolean camera = false;
         for (JsonNode one : more.at("/differences")) {
-            camera |= one.at("/part").asText().equals("device") && one.at("/after").asInt() == one.at("/before").asInt() + 1;
+            camera |= one.at("/part").asText().equals("device")
+                    && one.at("/after").asInt() == one.at("/before").asInt() + 1;
         }
         assertTrue(camera, more.toString());
         assertTrue(done("takeoff", FERRY, "--against", "base").out().contains("Both need the same."));
