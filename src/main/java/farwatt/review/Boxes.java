@@ -8,6 +8,7 @@ import java.util.Arrays;
  */
 final class Boxes {
     private static final int EXACT = 12;
+    private static final double ROUNDING = 1e-9;
 
     private Boxes() {}
 
@@ -15,9 +16,10 @@ final class Boxes {
      * Packs runs.
      *
      * @param cuts lengths in m, none above the box
-     * @param box length of a box in m
+     * @param length of a box in m; cuts that fill it but for rounding fit
      */
-    static int count(double[] cuts, double box) {
+    static int count(double[] cuts, double length) {
+        double box = length * (1 + ROUNDING);
         return cuts.length <= EXACT ? fewest(cuts, box) : bestFit(cuts, box);
     }
 

@@ -59,7 +59,7 @@ final class CableLadders {
                 // an id that ends in a digit must not run into the gauge
                 String id = ground.id(run).matches(".*\\d") ? ground.id(run) + "," : ground.id(run);
                 String text = TryPhrase.TRY_FROM_TO.text(id, from, to);
-                rungs.add(new Attempt(Effort.CABLE, rungs.size(), List.of(ground.set(run, "gauge", to)), text));
+                rungs.add(new Attempt(Effort.CABLE, 1 + rungs.size(), List.of(ground.set(run, "gauge", to)), text));
             }
         }
         add(run, "gauge", rungs);

@@ -18,7 +18,7 @@ import java.util.Optional;
  */
 public final class Remedies {
     /** Rows looked at in one search over all findings: a few seconds of work. */
-    private static final long WORK = 2_000_000;
+    private static final long WORK = 3_000_000;
 
     /** Attempts that a finding needs at least; where there is no time for so many none is begun. */
     private static final int ATTEMPTS = 100;

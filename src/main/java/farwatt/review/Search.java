@@ -67,7 +67,7 @@ final class Search {
     }
 
     private Trial.Outcome judge(Attempt attempt) {
-        Trial.Outcome outcome = judged.get(attempt);
+        Trial.Outcome outcome = Trial.isStructure(attempt) ? glance(attempt) : judged.get(attempt);
         if (outcome == null) {
             cancel.check();
             outcome = trial.judge(attempt, finding);
@@ -139,7 +139,7 @@ final class Search {
 
     /** The smallest of two ladders together: with each rung of the one the first of the other. */
     private Optional<Mended> least(Pair pair) {
-        if (pair.one() == pair.other()) {
+        if (pair.one().equals(pair.other())) {
             return ofOne(pair.one());
         }
         boolean turned = pair.one().climb() == Ladder.Climb.HALVE;

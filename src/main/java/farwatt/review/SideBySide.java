@@ -52,9 +52,8 @@ public record SideBySide(List<Column> columns, List<Row> rows, List<Notice> noti
             double first = inside(0);
             for (int i = 1; i < answers.size(); i++) {
                 double other = inside(i);
-                boolean same = Double.isNaN(first) || Double.isNaN(other)
-                        ? !differs(i)
-                        : !Near.over(first, other) && !Near.under(first, other);
+                boolean numbers = !Double.isNaN(first) && !Double.isNaN(other);
+                boolean same = numbers ? !Near.over(first, other) && !Near.under(first, other) : !differs(i);
                 if (!same) {
                     return true;
                 }

@@ -110,7 +110,7 @@ final class Trial {
 
     /** Whether a finding is gone at least where it was worst; the quick question before {@link #judge}. */
     Outcome glance(Attempt attempt, Finding finding) {
-        if (finding.corner().isEmpty()) {
+        if (finding.corner().isEmpty() || isStructure(attempt)) {
             return judge(attempt, finding);
         }
         Corner corner = finding.corner().get();
@@ -124,6 +124,13 @@ final class Trial {
     Outcome judge(Attempt attempt, Finding finding) {
         Glance.Key key = Glance.Key.of(finding);
         return with(calc, attempt, now -> {
+                    if (isStructure(attempt) && finding.corner().isPresent()) {
+                        double where =
+                                Glance.of(now, List.of(finding.corner().get())).lacks(key);
+                        if (where > 0) {
+                            return Outcome.of(where);
+                        }
+                    }
                     Glance after = Glance.of(now, Reviewer.corners(now));
                     double still = after.lacks(key);
                     double worse = still > 0 ? still : after.worseThan(before, finding.place());
@@ -196,7 +203,7 @@ final class Trial {
             made.add(change.get());
             after = Edit.apply(after, change.get()).plan();
         }
-        work += (long) rows * ((calc == this.calc ? CORNERS : 1) + (inPlace ? 0 : CORNERS));
+        work += (long) rows * ((single.containsValue(calc) ? 1 : CORNERS) + (inPlace ? 0 : CORNERS));
         if (!inPlace) {
             return Optional.of(question.apply(Calculation.of(after, calc.corner())));
         }
@@ -208,6 +215,13 @@ final class Trial {
         T answer = question.apply(calc);
         back.forEach(calc::apply);
         return Optional.of(answer);
+    }
+
+    /** True where who feeds whom may become another, so that all is worked out anew. */
+    static boolean isStructure(Attempt attempt) {
+        return attempt.steps().stream()
+                .anyMatch(step -> !(step instanceof Step.Set set)
+                        || STRUCTURE.contains(set.path().substring(set.path().lastIndexOf('.') + 1)));
     }
 
     private static boolean isCell(Change change) {

@@ -112,6 +112,26 @@ class CommandIT {
     }
 
     @Test
+    void theTakeOffCountsWhatToOrderAndWhatAScenarioNeedsMore() throws Exception {
+        JsonNode all = JSON.readTree(done("takeoff", FERRY, "--json").out());
+        JsonNode cable = all.at("/lines/0");
+        assertEquals("cable", cable.at("/part").asText());
+        assertEquals(95 * 1.1, cable.at("/order").asDouble(), 1e-9);
+        assertEquals(1, cable.at("/boxes").asInt());
+        assertTrue(all.at("/cost").asDouble() > 0);
+        JsonNode more =
+                JSON.readTree(done("takeoff", FERRY, "--scenario", "one more camera", "--against", "base", "--json")
+                        .out());
+        boolean camera = false;
+        for (JsonNode one : more.at("/differences")) {
+            camera |= one.at("/part").asText().equals("device")
+                    && one.at("/after").asInt() == one.at("/before").asInt() + 1;
+        }
+        assertTrue(camera, more.toString());
+        assertTrue(done("takeoff", FERRY, "--against", "base").out().contains("Both need the same."));
+    }
+
+    @Test
     void namesTellUnitFormulaAndSource() throws Exception {
         String out = done("names", "run.loss").out();
         assertTrue(out.contains("runs.loss, W  (solved)"), out);

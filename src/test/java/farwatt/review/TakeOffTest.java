@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import farwatt.engine.Calculation;
+import farwatt.plan.Table;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
 /** What is ordered: counted kind by kind, runs cut whole from boxes. */
@@ -92,32 +94,38 @@ class TakeOffTest {
         assertEquals(List.of(), of(SITE).to(of(SITE)));
     }
 
-    private static int brute(double[] cuts, int at, double[] left, int used) {
-        if (at == cuts.length) {
-            return used;
+    /** Every way to put runs into boxes that could still be better than the best so far. */
+    private static int brute(double[] cuts, int at, double[] left, int used, int best) {
+        if (used >= best || at == cuts.length) {
+            return Math.min(used, best);
         }
-        int best = Integer.MAX_VALUE;
-        for (int b = 0; b <= Math.min(used, cuts.length - 1); b++) {
+        int least = best;
+        for (int b = 0; b <= used; b++) {
             if (left[b] >= cuts[at]) {
                 left[b] -= cuts[at];
-                best = Math.min(best, brute(cuts, at + 1, left, Math.max(used, b + 1)));
+                least = Math.min(least, brute(cuts, at + 1, left, Math.max(used, b + 1), least));
                 left[b] += cuts[at];
             }
         }
-        return best;
+        return least;
+    }
+
+    private static int brute(double[] cuts) {
+        double[] left = new double[cuts.length + 1];
+        Arrays.fill(left, TakeOff.BOX);
+        return brute(cuts, 0, left, 0, cuts.length + 1);
     }
 
     @Test
-    void fewRunsTakeTheFewestBoxesThereCanBeAndManyCloseToIt() {
+    void upToTwelveRunsTakeTheFewestBoxesThereCanBeAndManyCloseToIt() {
         Random random = new Random(5);
         for (int i = 0; i < TRIES; i++) {
-            double[] cuts = new double[1 + random.nextInt(8)];
+            double[] cuts = new double[1 + random.nextInt(12)];
+            int longest = 40 + random.nextInt(265);
             for (int k = 0; k < cuts.length; k++) {
-                cuts[k] = 1 + random.nextInt(305);
+                cuts[k] = 1 + random.nextInt(longest);
             }
-            double[] left = new double[cuts.length];
-            Arrays.fill(left, TakeOff.BOX);
-            int fewest = brute(cuts, 0, left, 0);
+            int fewest = brute(cuts);
             assertEquals(fewest, Boxes.count(cuts, TakeOff.BOX), () -> Arrays.toString(cuts));
             int fit = Boxes.bestFit(cuts, TakeOff.BOX);
             assertTrue(fit >= fewest && fit <= 11.0 / 9 * fewest + 1, () -> Arrays.toString(cuts));
@@ -127,6 +135,45 @@ class TakeOffTest {
         double[] many = new double[3000];
         Arrays.fill(many, 100);
         assertEquals(1000, Boxes.count(many, TakeOff.BOX));
+        double third = 305 / 1.1 / 3 * 1.1;
+        assertEquals(1, Boxes.count(new double[] {third, third, third}, TakeOff.BOX), "but for rounding");
+    }
+
+    @Test
+    void totalsAreTheRunsAndTheirSlack() {
+        for (long seed = 1; seed <= 20; seed++) {
+            Calculation calc = Calculation.of(RandomPlans.of(seed, 12));
+            double slack = calc.figures(Table.PLAN, "slack").at(0);
+            double fixed = 0;
+            double cords = 0;
+            int measured = 0;
+            for (int run = 0; run < calc.rows(Table.RUNS); run++) {
+                double length = calc.figures(Table.RUNS, "length").at(run);
+                if (!Double.isNaN(length)) {
+                    cords += calc.figures(Table.RUNS, "cord_length").at(run);
+                    fixed += length - calc.figures(Table.RUNS, "cord_length").at(run);
+                    measured++;
+                }
+            }
+            TakeOff off = TakeOff.of(calc);
+            assertEquals(fixed, sum(off, TakeOff.Part.CABLE, TakeOff.Line::planned), 1e-9, "seed " + seed);
+            assertEquals(fixed * (1 + slack), sum(off, TakeOff.Part.CABLE, TakeOff.Line::order), 1e-9);
+            assertEquals(cords * (1 + slack), sum(off, TakeOff.Part.CORD, TakeOff.Line::order), 1e-9);
+            int rows = calc.rows(Table.RUNS);
+            assertEquals(
+                    rows - measured,
+                    sum(off, TakeOff.Part.CABLE, l -> l.unmeasured().size()),
+                    1e-9);
+            assertEquals(2 * rows, sum(off, TakeOff.Part.CONNECTOR, TakeOff.Line::order));
+            assertEquals(calc.rows(Table.DEVICES), sum(off, TakeOff.Part.DEVICE, TakeOff.Line::order));
+        }
+    }
+
+    private static double sum(TakeOff off, TakeOff.Part part, ToDoubleFunction<TakeOff.Line> figure) {
+        return off.lines().stream()
+                .filter(l -> l.part() == part)
+                .mapToDouble(figure)
+                .sum();
     }
 
     @Test
