@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a customer's list was read, kept for the next one: in the plan under a name, or in a small file of its own.
@@ -50,7 +51,7 @@ public record KeptMapping(String name, Map<String, String> columns, Map<String, 
         }
     }
 
-    private static Map<String, String> texts(Object part) {
+    private static Map<String, String> texts(@Nullable Object part) {
         Map<String, String> texts = new LinkedHashMap<>();
         if (part instanceof Map<?, ?> map) {
             map.forEach((key, value) -> texts.put(String.valueOf(key), String.valueOf(value)));
