@@ -44,6 +44,13 @@ enum CommandCode implements Code {
     BAD_SHARE,
     AS_IT_IS,
     WITHOUT_EFFECT,
+    SEEKING,
+    TAKE_OFF_COST,
+    TAKE_OFF_SAME,
+    NO_STUDY,
+    BAD_STUDY,
+    NO_SHEET,
+    LIST_WRITTEN,
     DEMO_END;
 
     @Override

@@ -3,16 +3,20 @@ package farwatt.command;
 import farwatt.engine.Calculation;
 import farwatt.file.Opened;
 import farwatt.file.PlanReader;
+import farwatt.report.Cancel;
 import farwatt.report.Messages;
+import farwatt.report.Progress;
 import farwatt.report.Refusal;
 import farwatt.review.Review;
 import farwatt.review.Reviewer;
+import farwatt.workbook.Handover;
+import farwatt.workbook.SideTables;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Optional;
 
 /** What a call without a verb shows: the demo plan's verdict, and its hand-over workbook beside the jar. */
 final class Demo {
@@ -28,7 +32,16 @@ final class Demo {
         CheckVerb.text(output, calculation, review, review.findings());
         Path target = beside().resolve(WORKBOOK);
         output.line("");
-        WorkbookVerb.write(target, calculation, "", opened.fingerprint().hex(), output, List.of());
+        Cancel cancel = new Cancel();
+        Handover handover =
+                WorkbookVerb.handover(calculation, "", opened.fingerprint().hex(), Progress.SILENT, cancel);
+        WorkbookVerb.write(
+                target,
+                handover.beside(SideTables.of(opened.plan(), Optional.empty(), Progress.SILENT, cancel)),
+                output,
+                Progress.SILENT,
+                cancel);
+        output.say(Messages.text(CommandCode.WRITTEN, target));
         output.line(Messages.text(CommandCode.DEMO_END));
         return Exit.DONE;
     }

@@ -10,6 +10,7 @@ import farwatt.study.Ground;
 import farwatt.study.Grow;
 import farwatt.study.Grown;
 import farwatt.study.Sides;
+import farwatt.workbook.StudyTable;
 import java.io.IOException;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -38,10 +39,9 @@ final class GrowVerb extends StudyVerb {
     @Override
     void study(Ground ground, Effort effort) throws Refusal, IOException {
         picture.check(scenario());
-        Grown grown = Grow.until(ground, copy, until, most, effort);
+        Grown grown = Grow.until(ground, copy, until, most, Sides.of(ground, until), effort);
         if (picture.isWanted()) {
-            Grown read = Grow.until(ground, copy, until, most, Sides.of(ground, until), effort);
-            picture.write(output(), List.of(StudyCharts.of(read, copy, picture.below(ground))));
+            picture.write(output(), List.of(StudyCharts.of(grown, copy, picture.below(ground))));
         }
         if (json) {
             json(ground, grown);
@@ -52,6 +52,12 @@ final class GrowVerb extends StudyVerb {
         output().line(Messages.text(CommandCode.GROWN, grown.fitted(), copy));
         output().line(grown.stoppedBy());
         grown.firstDark().ifPresent(at -> output().line(Messages.text(CommandCode.FIRST_DARK, at, grown.darkId())));
+    }
+
+    @Override
+    List<StudyTable> sheets(Ground ground, Effort effort) throws Refusal {
+        Grown grown = Grow.until(ground, copy, until, most, Sides.of(ground, until), effort);
+        return List.of(sheetsOf(ground).grow(grown, copy));
     }
 
     private void json(Ground ground, Grown grown) throws IOException {

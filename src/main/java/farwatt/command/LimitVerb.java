@@ -11,6 +11,7 @@ import farwatt.study.Limited;
 import farwatt.study.Points;
 import farwatt.study.Sides;
 import farwatt.study.Vary;
+import farwatt.workbook.StudyTable;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -50,22 +51,27 @@ final class LimitVerb extends StudyVerb {
         }
     }
 
-    private void text(Limited limited) {
+    @Override
+    List<StudyTable> sheets(Ground ground, Effort effort) throws Refusal {
+        Vary span = Vary.of(ground, vary);
+        Limited limited = Limit.find(ground, span, holds, effort);
+        Points tried = Sides.along(ground, span, holds, limited, effort).orElse(limited.points());
+        return List.of(sheetsOf(ground).limit(tried, answer(limited)));
+    }
+
+    private static String answer(Limited limited) {
         String name = limited.heading().name();
         if (limited.farthest().isEmpty()) {
-            output().line(Messages.text(CommandCode.HOLDS_NOWHERE, name));
-        } else if (limited.beyond().isEmpty()) {
-            output().line(Messages.text(
-                    CommandCode.HOLDS_TO_END,
-                    name,
-                    shown(limited, limited.farthest().get())));
-        } else {
-            output().line(Messages.text(
-                    CommandCode.HOLDS_TO,
-                    name,
-                    shown(limited, limited.farthest().get()),
-                    shown(limited, limited.beyond().get())));
+            return Messages.text(CommandCode.HOLDS_NOWHERE, name);
         }
+        String farthest = shown(limited, limited.farthest().get());
+        return limited.beyond()
+                .map(beyond -> Messages.text(CommandCode.HOLDS_TO, name, farthest, shown(limited, beyond)))
+                .orElseGet(() -> Messages.text(CommandCode.HOLDS_TO_END, name, farthest));
+    }
+
+    private void text(Limited limited) {
+        output().line(answer(limited));
         if (!limited.monotonic()) {
             output().line(Messages.text(CommandCode.NOT_MONOTONIC));
             output().line("");

@@ -5,6 +5,7 @@ import farwatt.study.Effort;
 import farwatt.study.Fit;
 import farwatt.study.Ground;
 import farwatt.study.Room;
+import farwatt.workbook.StudyTable;
 import java.io.IOException;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -32,6 +33,11 @@ final class RoomVerb extends StudyVerb {
                     fit.stoppedBy()));
         }
         table.lines().forEach(output()::line);
+    }
+
+    @Override
+    List<StudyTable> sheets(Ground ground, Effort effort) {
+        return List.of(sheetsOf(ground).room(Room.of(ground, effort)));
     }
 
     private void json(List<Fit> fits) throws IOException {

@@ -13,6 +13,7 @@ import farwatt.study.Effort;
 import farwatt.study.Ground;
 import farwatt.study.Heading;
 import farwatt.study.Sensitivity;
+import farwatt.workbook.StudyTable;
 import java.io.IOException;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -39,11 +40,7 @@ final class SensitivityVerb extends StudyVerb {
     void study(Ground ground, Effort effort) throws Refusal, IOException {
         picture.check(scenario());
         Units units = new Units(ground.plan().currency());
-        double share = Reader.read(step, units, Decimal.POINT)
-                .filter(typed -> typed.unit().symbol().equals("%"))
-                .orElseThrow(() -> Refusal.of(CommandCode.BAD_SHARE, step))
-                .inside();
-        Effects effects = Sensitivity.of(ground, read, share, effort);
+        Effects effects = effects(ground, effort);
         if (json) {
             json(effects, units);
         } else {
@@ -52,6 +49,20 @@ final class SensitivityVerb extends StudyVerb {
         if (picture.isWanted()) {
             picture.write(output(), List.of(StudyCharts.of(effects, picture.below(ground))));
         }
+    }
+
+    private Effects effects(Ground ground, Effort effort) throws Refusal {
+        Units units = new Units(ground.plan().currency());
+        double share = Reader.read(step, units, Decimal.POINT)
+                .filter(typed -> typed.unit().symbol().equals("%"))
+                .orElseThrow(() -> Refusal.of(CommandCode.BAD_SHARE, step))
+                .inside();
+        return Sensitivity.of(ground, read, share, effort);
+    }
+
+    @Override
+    List<StudyTable> sheets(Ground ground, Effort effort) throws Refusal {
+        return List.of(sheetsOf(ground).sensitivity(effects(ground, effort)));
     }
 
     private void text(Effects effects) {

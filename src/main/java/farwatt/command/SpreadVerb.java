@@ -11,6 +11,7 @@ import farwatt.study.Heading;
 import farwatt.study.Scatter;
 import farwatt.study.Sink;
 import farwatt.study.Spread;
+import farwatt.workbook.StudyTable;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +46,10 @@ final class SpreadVerb extends StudyVerb {
     @Option(names = "--seed", paramLabel = "N", description = "Another number, other chances; 1 unless said.")
     private long seed = 1;
 
-    @Option(names = "-o", paramLabel = "FILE.csv", description = "Writes every run there.")
+    @Option(
+            names = "-o",
+            paramLabel = "FILE",
+            description = "Writes every run there to a .csv, or how often what came out to an .xlsx.")
     private String file = "";
 
     @Mixin
@@ -56,6 +60,10 @@ final class SpreadVerb extends StudyVerb {
         picture.check(scenario());
         Spread spread = Spread.of(ground, varies(ground, vary), reads, runs, seed);
         Values values = new Values();
+        if (isWorkbook(file)) {
+            workbook(file, ground, sheets(ground, effort), effort);
+            return;
+        }
         if (!file.isEmpty()) {
             try (StudyFile out = new StudyFile(file, spread.columns())) {
                 List<Scatter> all = spread.run(effort, values.before(out));
@@ -76,6 +84,22 @@ final class SpreadVerb extends StudyVerb {
             text(all);
             values.draw(all, ground);
         }
+    }
+
+    @Override
+    List<StudyTable> sheets(Ground ground, Effort effort) throws Refusal, IOException {
+        Spread spread = Spread.of(ground, varies(ground, vary), reads, runs, seed);
+        double[][] kept = new double[reads.size()][runs];
+        List<Scatter> all = spread.run(effort, point -> {
+            for (int r = 0; r < kept.length; r++) {
+                kept[r][(int) point.number()] = point.inside(vary.size() + r);
+            }
+        });
+        List<StudyTable> sheets = new ArrayList<>();
+        for (int r = 0; r < kept.length; r++) {
+            sheets.add(sheetsOf(ground).spread(all.get(r), kept[r]));
+        }
+        return sheets;
     }
 
     /** What was read, kept for the picture where one is wanted. */

@@ -7,6 +7,7 @@ import farwatt.study.Ground;
 import farwatt.study.Points;
 import farwatt.study.Sink;
 import farwatt.study.Sweep;
+import farwatt.workbook.StudyTable;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +34,10 @@ final class SweepVerb extends StudyVerb {
     @Option(names = "--read", required = true, arity = "1..*", paramLabel = "EXPR", description = "What to work out.")
     private List<String> reads = new ArrayList<>();
 
-    @Option(names = "-o", paramLabel = "FILE.csv", description = "Writes the points there as they come.")
+    @Option(
+            names = "-o",
+            paramLabel = "FILE",
+            description = "Writes the points there: as they come to a .csv, with charts to an .xlsx.")
     private String file = "";
 
     @Mixin
@@ -42,6 +46,13 @@ final class SweepVerb extends StudyVerb {
     @Override
     void study(Ground ground, Effort effort) throws Refusal, IOException {
         picture.check(scenario());
+        if (isWorkbook(file)) {
+            Sweep whole = Sweep.of(ground, varies(ground, over), reads);
+            Points points = whole.points(effort);
+            workbook(file, ground, sheetsOf(ground).sweep(points, whole.varied()), effort);
+            drawn(ground, points, whole.varied());
+            return;
+        }
         Sweep sweep = Sweep.of(ground, varies(ground, over), reads);
         Optional<Points> kept = picture.isWanted() ? Optional.of(sweep.points(effort)) : Optional.empty();
         if (!file.isEmpty()) {
@@ -69,8 +80,20 @@ final class SweepVerb extends StudyVerb {
             StudyText.reasons(output(), points);
         }
         if (kept.isPresent()) {
-            picture.write(output(), ground, kept.get(), sweep.varied());
+            drawn(ground, kept.get(), sweep.varied());
         }
+    }
+
+    private void drawn(Ground ground, Points points, int varied) throws Refusal {
+        if (picture.isWanted()) {
+            picture.write(output(), ground, points, varied);
+        }
+    }
+
+    @Override
+    List<StudyTable> sheets(Ground ground, Effort effort) throws Refusal {
+        Sweep sweep = Sweep.of(ground, varies(ground, over), reads);
+        return sheetsOf(ground).sweep(sweep.points(effort), sweep.varied());
     }
 
     /** Hands the points on: those that are kept, or as they are worked out. */

@@ -13,4 +13,9 @@ public interface Progress {
      * @param what what is being done, a few words
      */
     void at(double share, String what);
+
+    /** The same for a part of the work that goes from one share of the whole to another. */
+    default Progress part(double from, double to) {
+        return (share, what) -> at(from + (to - from) * share, what);
+    }
 }

@@ -29,7 +29,10 @@ public enum WindowCode implements Code {
     MAPPING_KEPT,
     COPIED,
     NOT_PRINTED,
-    TAKEN_BACK;
+    REMEDY_GONE,
+    TAKEN_BACK,
+    WHICH_SHEETS,
+    STUDY_STALE;
 
     @Override
     public String room() {

@@ -1,6 +1,7 @@
 package farwatt.workbook;
 
 import farwatt.report.Cancel;
+import farwatt.report.Progress;
 import farwatt.report.Refusal;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -9,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Writes a table as a plain list: commas, quotes where needed, lines ended by CR LF (RFC 4180), UTF-8 with its mark so
@@ -21,6 +23,7 @@ import java.util.List;
 public final class CsvOut {
     private static final String RISKY = "=+-@\t\r\n";
     private static final String MARK = "\uFEFF";
+    private static final String ENDING = ".csv";
 
     private CsvOut() {}
 
@@ -38,6 +41,35 @@ public final class CsvOut {
                 put(out, line(fields(table, table.lines().at(line))));
             }
         });
+    }
+
+    /**
+     * Writes the tables of a hand-over, without its summary: one to the target, several beside it, each with the name
+     * of its sheet in the file's.
+     *
+     * @return where they are
+     * @throws Refusal with one sentence if a file cannot be written; those before it are there then
+     * @throws java.util.concurrent.CancellationException when cancelled
+     */
+    public static List<Path> write(Path target, Handover content, Progress progress, Cancel cancel) throws Refusal {
+        Beside.check(target);
+        List<Schedule> tables = Parts.of(content, NodePower.of(content.calc(), content.review()));
+        List<String> names = SheetNames.of(tables.stream().map(Schedule::name).toList());
+        String whole = String.valueOf(target.getFileName());
+        String stem = whole.substring(0, Math.max(0, whole.length() - ENDING.length()));
+        List<Path> written = new ArrayList<>();
+        for (int i = 0; i < tables.size(); i++) {
+            progress.at((double) i / tables.size(), names.get(i));
+            Path file = tables.size() == 1 ? target : target.resolveSibling(stem + " - " + names.get(i) + ENDING);
+            write(file, tables.get(i), cancel);
+            written.add(file);
+        }
+        return written;
+    }
+
+    /** True for the name of a list. */
+    public static boolean isList(Path file) {
+        return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(ENDING);
     }
 
     /** A text as it goes into a list. */

@@ -12,6 +12,8 @@ public enum Form {
     ADVICE("General", 58),
     /** A long sentence in a table that has little else, wrapped. */
     PARAGRAPH("General", 110),
+    /** What is cut out of the paper: in a box, wrapped. */
+    TAG("General", 30),
     /** A number without decimals. */
     WHOLE("0", 14),
     ONE("0.0", 14),
@@ -54,7 +56,7 @@ public enum Form {
     }
 
     boolean isWrapped() {
-        return this == SENTENCE || this == ADVICE || this == PARAGRAPH;
+        return this == SENTENCE || this == ADVICE || this == PARAGRAPH || this == TAG;
     }
 
     int decimals() {

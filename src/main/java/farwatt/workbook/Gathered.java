@@ -88,7 +88,7 @@ final class Gathered {
                     b -> wishes.add(new Wish(table, id, name.key(), Optional.empty(), where, b.text(), false)));
             return;
         }
-        Cell typed = typed(name, cell);
+        Cell typed = alike(typed(name, cell), before);
         Reading reading = reader(name).read(id, typed);
         boolean wasRule = before.isPresent() && reader(name).read(id, before.get()) instanceof Reading.Expression;
         boolean isRule = reading instanceof Reading.Expression;
@@ -100,6 +100,12 @@ final class Gathered {
             String was = before.map(Cell::text).orElse("");
             wishes.add(new Wish(table, id, name.key(), Optional.of(typed), where, was, isRule));
         }
+    }
+
+    /** A plain number that took the place of one stays one in the file. */
+    private static Cell alike(Cell typed, Optional<Cell> before) {
+        boolean number = before.filter(cell -> cell.form() == Cell.Form.NUMBER).isPresent();
+        return number && typed.text().matches("[0-9]+") ? Cell.number(typed.text()) : typed;
     }
 
     private static boolean isFree(Name name) {

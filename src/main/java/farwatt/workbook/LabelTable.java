@@ -12,7 +12,7 @@ final class LabelTable {
 
     static Schedule of(Calculation calc) {
         List<Column> columns = List.of(
-                Column.of("label", "label", Form.WORD),
+                Column.of("label", "label", Form.SENTENCE),
                 Column.of("end", "end", Form.WORD),
                 Column.of("run", "run", Form.WORD),
                 Column.of("at", "at", Form.WORD),

@@ -156,11 +156,28 @@ final class Look {
         }
         style.setBorderBottom(BorderStyle.HAIR);
         style.setBottomBorderColor(colour(HAIR));
+        if (form == Form.TAG) {
+            boxed(style);
+        }
         if (form.isReading()) {
             style.setBorderRight(BorderStyle.HAIR);
             style.setRightBorderColor(colour(INK));
         }
         return style;
+    }
+
+    /** Lines to cut along. */
+    private static void boxed(XSSFCellStyle style) {
+        style.setAlignment(HorizontalAlignment.CENTER);
+        style.setIndention((short) 0);
+        style.setBorderTop(BorderStyle.DASHED);
+        style.setBorderBottom(BorderStyle.DASHED);
+        style.setBorderLeft(BorderStyle.DASHED);
+        style.setBorderRight(BorderStyle.DASHED);
+        style.setTopBorderColor(colour(QUIET));
+        style.setBottomBorderColor(colour(QUIET));
+        style.setLeftBorderColor(colour(QUIET));
+        style.setRightBorderColor(colour(QUIET));
     }
 
     private static void align(XSSFCellStyle style, Form form) {

@@ -1,5 +1,6 @@
 package farwatt.workbook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Footer;
@@ -20,6 +21,9 @@ final class Pages {
 
     private static final int SMALLEST = 62;
     private static final int CUT_SCALE = 75;
+    /** Where someone writes with a pen. */
+    private static final int SMALLEST_BY_HAND = 66;
+
     /** Share of a page's width that is filled: fonts differ a little from machine to machine. */
     private static final double SAFE = 0.86;
 
@@ -31,7 +35,7 @@ final class Pages {
 
     private static final double SAFE_HEIGHT = 0.96;
     private static final double INCH = 25.4;
-    private static final int MOST_LINE = 120;
+    private static final int MOST_LINE = 180;
 
     private final Book book;
     private final SXSSFSheet sheet;
@@ -46,18 +50,22 @@ final class Pages {
         paper();
         boolean hand = place.schedule().columns().stream().anyMatch(c -> c.band() == Column.Band.READ);
         int digits = IntStream.of(wide).sum();
-        int scale = hand ? CUT_SCALE : SMALLEST;
+        int scale = hand ? SMALLEST_BY_HAND : SMALLEST;
         boolean drawn =
                 place.schedule().chart().isPresent() && (digits + StudyChart.digits()) * scale <= 100 * capacity();
         boolean fits = digits * scale <= 100 * capacity();
-        shrink(digits + (drawn ? StudyChart.digits() : 0), fits);
+        List<Column> columns = place.schedule().columns();
+        int cut = fits ? CUT_SCALE : fewest(wide, columns, scale);
+        shrink(digits + (drawn ? StudyChart.digits() : 0), fits, cut);
         sheet.setRepeatingRows(new CellRangeAddress(place.bands(), place.headings(), -1, -1));
         if (!fits) {
             sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
-            breaks(wide, place.schedule().columns(), SAFE * capacity() * 100 / CUT_SCALE);
+            breaks(wide, columns, cut).forEach(sheet::setColumnBreak);
+            // the lines above the headings would be cut on pages that have only the first column of them
+            Header header = sheet.getHeader();
+            header.setLeft(header.getLeft() + "\n" + escaped(place.schedule().note()));
         }
         int index = book.poi().getSheetIndex(sheet);
-        // a title that runs over several columns would be cut on a page that has only the first of them
         int right = Math.max(lastColumn(wide, place), drawn ? StudyChart.lastColumn(place) : 0);
         int bottom = Math.max(last, drawn ? StudyChart.lastRow(place) : 0);
         book.poi().setPrintArea(index, 0, right, fits ? 0 : place.bands(), bottom);
@@ -88,7 +96,7 @@ final class Pages {
     }
 
     /** A table that can be read on one page's width is fitted to it; a narrow one stays as it is. */
-    private void shrink(int digits, boolean fits) {
+    private void shrink(int digits, boolean fits, int cut) {
         PrintSetup setup = sheet.getPrintSetup();
         boolean roomy = digits <= SAFE * capacity();
         if (fits && !roomy) {
@@ -96,7 +104,7 @@ final class Pages {
             setup.setFitWidth((short) 1);
             setup.setFitHeight((short) 0);
         } else {
-            setup.setScale((short) (roomy ? 100 : CUT_SCALE));
+            setup.setScale((short) (roomy ? 100 : cut));
         }
     }
 
@@ -110,19 +118,32 @@ final class Pages {
         return book.imprint.paper().printable() / DIGIT;
     }
 
-    /** Cuts where a page is full, or before a group of columns that would otherwise be torn. */
-    private void breaks(int[] wide, List<Column> columns, double room) {
+    /** The largest scale that needs no more pages beside each other than the smallest. */
+    private int fewest(int[] wide, List<Column> columns, int smallest) {
+        int least = breaks(wide, columns, smallest).size();
+        int scale = CUT_SCALE;
+        while (scale > smallest && breaks(wide, columns, scale).size() > least) {
+            scale--;
+        }
+        return scale;
+    }
+
+    /** The columns after which to cut: where a page is full, or before a group that would otherwise be torn. */
+    private List<Integer> breaks(int[] wide, List<Column> columns, int scale) {
+        double room = SAFE * capacity() * 100 / scale;
+        List<Integer> breaks = new ArrayList<>();
         double used = 0;
         for (int i = 0; i < wide.length; i++) {
             boolean starts =
                     i > 0 && columns.get(i).band() != columns.get(i - 1).band();
             double needed = starts && used > room / 2 ? group(wide, columns, i) : wide[i];
             if (i > 0 && used + needed > room) {
-                sheet.setColumnBreak(i - 1);
+                breaks.add(i - 1);
                 used = wide[0];
             }
             used += wide[i];
         }
+        return breaks;
     }
 
     private static double group(int[] wide, List<Column> columns, int first) {

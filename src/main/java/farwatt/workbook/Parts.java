@@ -42,9 +42,9 @@ final class Parts {
         all.add(Judging.table(calc));
         all.add(ReasonTable.why(calc, content.review().verdict()));
         all.add(ReasonTable.names(units));
-        all.addAll(content.more());
+        all.addAll(SideTables.tables(content.sides()));
+        all.removeIf(table -> !content.has(table.name()) || (table.lines().size() == 0 && mayGo(table.name())));
         content.studies().forEach(study -> all.add(study.schedule()));
-        all.removeIf(table -> table.lines().size() == 0 && mayGo(table.name()));
         return all;
     }
 

@@ -3,6 +3,7 @@ package farwatt.workbook;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Where everything stands, known before the first cell is written, so that formulas can refer ahead. In a formula
@@ -56,12 +57,35 @@ final class Places {
         return place;
     }
 
+    /** The table of that name, if it is in this workbook. */
+    Optional<Place> find(String schedule) {
+        return Optional.ofNullable(places.get(schedule));
+    }
+
+    /** True where every table that a formula looks into is in this workbook. */
+    boolean holds(String formula) {
+        for (int open = formula.indexOf('{'); open >= 0; open = formula.indexOf('{', open + 1)) {
+            int mark = formula.indexOf('!', open);
+            boolean elsewhere = mark > 0 && mark < formula.indexOf('}', open);
+            if (elsewhere && !places.containsKey(formula.substring(open + 1, mark))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     Place of(String schedule) {
         Place place = places.get(schedule);
         if (place == null) {
             throw new IllegalArgumentException("no table " + schedule);
         }
         return place;
+    }
+
+    /** The formula of a cell that is on no table's line. */
+    String resolve(String formula) {
+        int mark = formula.indexOf('!');
+        return resolve(formula, of(formula.substring(formula.indexOf('{') + 1, mark)), 0);
     }
 
     /** The formula with cells in place of names, as workbooks want it. */

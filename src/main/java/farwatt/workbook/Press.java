@@ -125,6 +125,9 @@ final class Press {
             var cell = row.createCell(i);
             cell.setCellStyle(book.look.heading(column));
             cell.setCellValue(book.text(column.title(), Place.NONE));
+            if (!column.says().isEmpty()) {
+                pen.note(sheet, cell, column.says());
+            }
             lines = Math.max(lines, Widths.lines(column.title(), wide[i] - Widths.AIR));
         }
         row.setHeightInPoints(LINE * lines + 3);

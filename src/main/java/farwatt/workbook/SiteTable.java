@@ -137,7 +137,14 @@ final class SiteTable {
         Column column = Column.of(name.key(), name.key().replace('_', ' '), form)
                 .in(band)
                 .in(form.isNumber() ? Figure.unit(unit) : "");
-        return isAddedUp(name) ? column.summed() : column;
+        Column told = one.isGiven() ? column : column.saying(how(name));
+        return isAddedUp(name) ? told.summed() : told;
+    }
+
+    private static String how(Name name) {
+        String formula = name.formula().isEmpty() ? "" : "\nFormula in names: " + name.formula();
+        String source = name.source().isEmpty() ? "" : "\nRests on: " + name.source();
+        return name.sentence() + formula + source;
     }
 
     private Unit unit(Name name) {

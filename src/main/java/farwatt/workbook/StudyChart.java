@@ -8,6 +8,7 @@ import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrossBetween;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
@@ -61,7 +62,7 @@ final class StudyChart {
     }
 
     static int lastRow(Places.Place place) {
-        return place.headings() + ROWS;
+        return place.first() + ROWS;
     }
 
     void draw(Schedule.Chart kind) {
@@ -73,13 +74,10 @@ final class StudyChart {
         XSSFSheet plain = book.poi().getXSSFWorkbook().getSheetAt(book.poi().getSheetIndex(sheet));
         XSSFChart chart = plain.createDrawingPatriarch()
                 .createChart(new XSSFClientAnchor(
-                        0, 0, 0, 0, first + 1, place.headings(), first + 1 + COLUMNS, place.headings() + ROWS));
+                        0, 0, 0, 0, first + 1, place.first() + 1, first + 1 + COLUMNS, place.first() + ROWS));
         chart.setTitleText(Book.legal(schedule.name()));
         chart.setTitleOverlay(false);
-        int[] series = IntStream.range(1, schedule.columns().size())
-                .filter(i -> schedule.columns().get(i).form().isNumber())
-                .limit(MOST_SERIES)
-                .toArray();
+        int[] series = series();
         plot(chart, kind, series);
         if (series.length > 1) {
             chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
@@ -89,6 +87,23 @@ final class StudyChart {
                 .getNvGraphicFramePr()
                 .getCNvPr()
                 .setDescr(Book.legal(alt(kind, series)));
+    }
+
+    /** Columns of numbers that one axis can carry: those in the first one's unit. */
+    private int[] series() {
+        List<Column> columns = schedule.columns();
+        int[] numbers = IntStream.range(1, columns.size())
+                .filter(i -> columns.get(i).form().isNumber())
+                .toArray();
+        return IntStream.of(numbers)
+                .filter(i -> isAlike(columns.get(i), columns.get(numbers[0])))
+                .limit(MOST_SERIES)
+                .toArray();
+    }
+
+    private static boolean isAlike(Column one, Column other) {
+        boolean share = one.form() == Form.SHARE;
+        return one.unit().equals(other.unit()) && share == (other.form() == Form.SHARE);
     }
 
     private String alt(Schedule.Chart kind, int[] series) {
@@ -106,6 +121,7 @@ final class StudyChart {
         XDDFChartAxis along =
                 line ? chart.createValueAxis(AxisPosition.BOTTOM) : chart.createCategoryAxis(AxisPosition.BOTTOM);
         along.setTitle(Book.legal(schedule.columns().get(0).title()));
+        along.setTickLabelPosition(AxisTickLabelPosition.LOW);
         XDDFValueAxis up = chart.createValueAxis(AxisPosition.LEFT);
         up.setCrossBetween(line ? AxisCrossBetween.MIDPOINT_CATEGORY : AxisCrossBetween.BETWEEN);
         if (series.length == 1) {
@@ -155,7 +171,9 @@ final class StudyChart {
             }
         }
         XDDFNumericalDataSource<Double> numbers = XDDFDataSourcesFactory.fromArray(values, range(column), column);
-        numbers.setFormatCode(schedule.columns().get(column).form().code());
+        // an axis chooses its decimals itself
+        Form form = schedule.columns().get(column).form();
+        numbers.setFormatCode((form == Form.SHARE ? Form.SHARE : Form.FREE).code());
         return numbers;
     }
 

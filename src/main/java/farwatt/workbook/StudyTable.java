@@ -51,7 +51,7 @@ public record StudyTable(String title, String note, Shape shape, List<Column> co
     }
 
     /** The table as it is written. */
-    Schedule schedule() {
+    public Schedule schedule() {
         Schedule plain = new Schedule(title, note, columns, Schedule.Lines.of(lines));
         return switch (shape) {
             case LINE -> plain.with(Schedule.Chart.LINE);

@@ -9,17 +9,20 @@ import farwatt.report.Place;
 import farwatt.review.CornerVerdict;
 import farwatt.review.Finding;
 import farwatt.review.Review;
+import farwatt.review.Verdict;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** The first sheet: the job, whether it holds, what is left at each node, what to mind, what else is in here. */
 final class SummaryPage {
-    private static final int[] WIDE = {26, 17, 17, 19, 16, 16, 17};
+    private static final int[] WIDE = {29, 16, 17, 19, 15, 15, 17};
     private static final int MOST_NODES = 12;
     private static final int MOST_FINDINGS = 8;
 
@@ -29,6 +32,7 @@ final class SummaryPage {
     private final Review review;
     private final List<Schedule> tables;
     private final Optional<BookPicture> picture;
+    private final List<ScenarioTable.Side> sides;
     private final SXSSFSheet sheet;
     private final double page;
     private int at;
@@ -41,6 +45,7 @@ final class SummaryPage {
         review = content.review();
         this.tables = tables;
         picture = content.picture();
+        sides = content.sides();
         sheet = book.sheet(name);
         page = new Pages(book, sheet).height();
     }
@@ -55,8 +60,9 @@ final class SummaryPage {
         pen.part(row(), 0, "Hand-over record of a network that carries its power along", Look.Part.NOTE);
         verdict();
         planned();
-        picture.ifPresent(this::picture);
         corners();
+        scenarios();
+        picture.ifPresent(this::picture);
         nodes(power);
         findings();
         cautions();
@@ -100,20 +106,23 @@ final class SummaryPage {
     }
 
     private void put(Row row, int column, Entry entry, Form form) {
-        Places.Place none = book.places.of(Titles.POWER);
-        pen.put(row, column, entry, form, new Place(Titles.SUMMARY, "", ""), f -> book.places.resolve(f, none, 0));
+        pen.put(row, column, entry, form, new Place(Titles.SUMMARY, "", ""), book.places::resolve);
     }
 
     private void headings(Column... columns) {
         int lines = 1;
         for (int i = 0; i < columns.length; i++) {
-            lines = Math.max(lines, Widths.lines(columns[i].title(), WIDE[i] - Widths.AIR));
+            lines = Math.max(lines, Widths.lines(columns[i].title(), WIDE[i] - 1));
         }
         Row row = row(lines * Press.LINE + 3);
         for (int i = 0; i < columns.length; i++) {
             var cell = row.createCell(i);
             cell.setCellStyle(book.look.heading(columns[i]));
             cell.setCellValue(columns[i].title());
+        }
+        // the last one goes over the rest of the page
+        for (int i = columns.length; i < WIDE.length; i++) {
+            row.createCell(i).setCellStyle(book.look.heading(columns[columns.length - 1]));
         }
     }
 
@@ -142,30 +151,30 @@ final class SummaryPage {
     }
 
     private void planned() {
-        section("What was planned", 8);
-        count("sources", Titles.SOURCES, Table.SOURCES, "what is fed from the mains");
-        count("switches", Titles.SWITCHES, Table.SWITCHES, "what lives off one run and feeds others");
-        count("runs", Titles.RUNS, Table.RUNS, "one cable each");
-        count("devices", Titles.DEVICES, Table.DEVICES, "what the plan is for");
-        figure("cable, m", "cable_length", Titles.RUNS, "length", "without slack");
-        figure("lost in cables, W", "lost", Titles.RUNS, "loss", corner());
-        figure("sent by the sources, W", "sent", Titles.SOURCES, "sent", corner());
-        figure("taken from the mains, W", "mains", Titles.SOURCES, "mains", corner());
+        section("What was planned, and what flows " + corner(), 4);
+        Set<String> missing = new LinkedHashSet<>();
+        Row[] rows = {row(), row(), row(), row()};
+        figure(rows[0], "cable without slack, m", "cable_length", Titles.RUNS, "length", missing);
+        figure(rows[1], "lost in cables, W", "lost", Titles.RUNS, "loss", missing);
+        figure(rows[2], "sent by the sources, W", "sent", Titles.SOURCES, "sent", missing);
+        figure(rows[3], "taken from the mains, W", "mains", Titles.SOURCES, "mains", missing);
+        count(rows[0], "sources", Titles.SOURCES, Table.SOURCES);
+        count(rows[1], "switches", Titles.SWITCHES, Table.SWITCHES);
+        count(rows[2], "runs", Titles.RUNS, Table.RUNS);
+        count(rows[3], "devices", Titles.DEVICES, Table.DEVICES);
+        missing.forEach(reason -> pen.part(row(), 0, reason, Look.Part.NOTE));
     }
 
     private String corner() {
         return calc.corner().phrase();
     }
 
-    private void count(String label, String title, Table table, String note) {
-        Row row = row();
-        pen.part(row, 0, label, Look.Part.LABEL);
-        put(row, 1, Entry.live("COUNTA({" + title + "!id:all})", InUse.places(calc, table).length), Form.WHOLE);
-        pen.part(row, 2, note, Look.Part.NOTE);
+    private void count(Row row, String label, String title, Table table) {
+        pen.part(row, 3, label, Look.Part.LABEL);
+        put(row, 4, Entry.live("COUNTA({" + title + "!id:all})", InUse.places(calc, table).length), Form.WHOLE);
     }
 
-    private void figure(String label, String name, String title, String key, String note) {
-        Row row = row();
+    private void figure(Row row, String label, String name, String title, String key, Set<String> missing) {
         Value value = calc.value(Table.PLAN, 0, name);
         boolean there = has(title, key);
         Entry entry = Figure.of(value);
@@ -175,12 +184,15 @@ final class SummaryPage {
         }
         pen.part(row, 0, label, Look.Part.LABEL);
         put(row, 1, entry, Form.ONE);
-        pen.part(row, 2, value.fault().map(fault -> fault.text()).orElse(note), Look.Part.NOTE);
+        value.fault().ifPresent(fault -> missing.add(fault.text()));
     }
 
     private boolean has(String title, String key) {
-        return book.places.of(title).schedule().columns().stream()
-                .anyMatch(column -> column.key().equals(key));
+        return book.places
+                .find(title)
+                .filter(place -> place.schedule().columns().stream()
+                        .anyMatch(column -> column.key().equals(key)))
+                .isPresent();
     }
 
     private void corners() {
@@ -202,6 +214,34 @@ final class SummaryPage {
                     Form.WORD);
             put(row, 2, Entry.number(verdict.leastReserveShare()), Form.SHARE);
             put(row, 3, Entry.number(verdict.leastHeadroom()), Form.TWO);
+        }
+    }
+
+    private void scenarios() {
+        if (sides.isEmpty()) {
+            return;
+        }
+        section("Verdict in each scenario", Math.min(sides.size(), 4));
+        headings(
+                Column.of("scenario", "scenario", Form.WORD),
+                Column.of("verdict", "verdict", Form.WORD),
+                Column.of("share", "least share left", Form.SHARE),
+                Column.of("words", "in words", Form.WORD));
+        for (ScenarioTable.Side side : sides) {
+            Verdict verdict = side.review().verdict();
+            double least = side.review().corners().values().stream()
+                    .mapToDouble(CornerVerdict::leastReserveShare)
+                    .filter(Double::isFinite)
+                    .min()
+                    .orElse(Double.NaN);
+            Row row = sentence(3, verdict.text());
+            put(row, 0, Entry.words(side.id()), Form.SENTENCE);
+            put(
+                    row,
+                    1,
+                    Entry.words(verdict.holds() ? "holds" : "does not hold").in(verdict.holds() ? Tone.GOOD : Tone.BAD),
+                    Form.WORD);
+            put(row, 2, Entry.number(least), Form.SHARE);
         }
     }
 
@@ -230,8 +270,11 @@ final class SummaryPage {
             put(row, 6, Entry.number(one.sent()), Form.ONE);
         }
         if (weakest.size() > MOST_NODES) {
-            String rest = "and " + (weakest.size() - MOST_NODES) + " more that have more left, on the sheet "
-                    + book.places.of(Titles.POWER).sheet();
+            String rest = "and " + (weakest.size() - MOST_NODES) + " more that have more left"
+                    + book.places
+                            .find(Titles.POWER)
+                            .map(place -> ", on the sheet " + place.sheet())
+                            .orElse("");
             pen.part(row(), 0, rest, Look.Part.NOTE);
         }
     }
@@ -257,7 +300,15 @@ final class SummaryPage {
         }
         if (review.findings().size() > first.size()) {
             int rest = review.findings().size() - first.size();
-            pen.part(row(), 0, "and " + rest + " more on the sheet " + Titles.FINDINGS, Look.Part.NOTE);
+            pen.part(
+                    row(),
+                    0,
+                    "and " + rest + " more"
+                            + book.places
+                                    .find(Titles.FINDINGS)
+                                    .map(place -> " on the sheet " + place.sheet())
+                                    .orElse(""),
+                    Look.Part.NOTE);
         }
     }
 
@@ -288,6 +339,10 @@ final class SummaryPage {
         section("What is in here", 4);
         for (Schedule table : tables) {
             put(sentence(1, table.note()), 0, Entry.words(table.name()), Form.WORD);
+        }
+        if (book.places.find(Titles.LABELS).isPresent()) {
+            String note = "The cable labels in boxes, to print and cut.";
+            put(sentence(1, note), 0, Entry.words(Titles.GRID), Form.WORD);
         }
     }
 }

@@ -25,7 +25,7 @@ public final class TakeOffTable {
                 List.of(new Schedule.Fact("slack", "slack", Form.SHARE, Entry.number(slack), "Added to every length.")),
                 List.of(
                         Column.of("what", "what", Form.WORD),
-                        Column.of("kind", "kind", Form.WORD),
+                        Column.of("kind", "kind", Form.SENTENCE),
                         Column.of("rows", "for", Form.WHOLE),
                         Column.of("quantity", "planned", Form.ONE),
                         Column.of("order", "with slack", Form.ONE),
@@ -97,7 +97,7 @@ public final class TakeOffTable {
                 List.of(
                         Column.of("scenario", "scenario", Form.WORD),
                         Column.of("what", "what", Form.WORD),
-                        Column.of("kind", "kind", Form.WORD),
+                        Column.of("kind", "kind", Form.SENTENCE),
                         Column.of("before", sides.get(0).id(), Form.ONE),
                         Column.of("after", "scenario needs", Form.ONE),
                         Column.of("more", "more", Form.ONE),

@@ -1,6 +1,7 @@
 package farwatt.workbook;
 
 import java.util.List;
+import java.util.Map;
 
 /** What the parts of a hand-over are called; formulas find tables by these names. */
 final class Titles {
@@ -17,6 +18,7 @@ final class Titles {
     static final String CAUTIONS = "Cautions";
     static final String TAKE_OFF = "Take-off";
     static final String LABELS = "Cable labels";
+    static final String GRID = "Labels to cut";
     static final String TEST = "Test sheet";
     static final String JUDGING = "Judging readings";
     static final String WHY = "Why the verdict";
@@ -27,7 +29,10 @@ final class Titles {
     /** Every sheet that may be of ours. */
     static final List<String> ALL = List.of(
             SUMMARY, POWER, DEVICES, RUNS, SOURCES, SWITCHES, ZONES, BUNDLES, TYPED, FINDINGS, CAUTIONS, TAKE_OFF,
-            LABELS, TEST, JUDGING, WHY, NAMES, SCENARIOS, ORDERS);
+            LABELS, GRID, TEST, JUDGING, WHY, NAMES, SCENARIOS, ORDERS);
+
+    /** Sheets that only go with another one: their formulas look into it, or the other way round. */
+    static final Map<String, String> FOLLOWING = Map.of(JUDGING, TEST, GRID, LABELS);
 
     private Titles() {}
 }

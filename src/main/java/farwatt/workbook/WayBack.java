@@ -75,15 +75,16 @@ public final class WayBack {
                 any = true;
             }
         }
-        find(sheets, Titles.TYPED).ifPresent(sheet -> new TypedBack(gathered, TypedTable.of(calc), sheet).read());
-        find(sheets, Titles.TEST)
-                .ifPresent(sheet -> new TableBack(gathered, Table.RUNS, TestTable.of(calc), sheet).read());
+        Optional<SheetIn> typed = find(sheets, Titles.TYPED);
+        typed.ifPresent(sheet -> new TypedBack(gathered, TypedTable.of(calc), sheet).read());
+        Optional<SheetIn> test = find(sheets, Titles.TEST);
+        test.ifPresent(sheet -> new TableBack(gathered, Table.RUNS, TestTable.of(calc), sheet).read());
         for (SheetIn sheet : sheets) {
             if (Titles.ALL.stream().noneMatch(title -> isNamed(sheet, title))) {
                 foreign(sheet, gathered);
             }
         }
-        return any;
+        return any || typed.isPresent() || test.isPresent();
     }
 
     /** Formulas on a sheet that people added. */

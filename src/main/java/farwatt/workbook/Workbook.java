@@ -9,6 +9,7 @@ import farwatt.report.Refusal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -37,10 +38,24 @@ public final class Workbook {
         Beside.check(target);
         List<NodePower> power = NodePower.of(content.calc(), content.review());
         List<Schedule> tables = Parts.of(content, power);
-        return book(target, tables, content.imprint(), progress, cancel, Titles.SUMMARY, (book, name) -> {
-            book.mark(Origin.of(content));
-            new SummaryPage(book, name, content, tables).write(power);
-        });
+        Around pages = new Around() {
+            @Override
+            public void before(Book book, String name) {
+                book.mark(Origin.of(content));
+                new SummaryPage(book, name, content, tables).write(power);
+            }
+
+            @Override
+            public Optional<String> last() {
+                return content.has(Titles.LABELS) ? Optional.of(Titles.GRID) : Optional.empty();
+            }
+
+            @Override
+            public void after(Book book, String name) {
+                new LabelPage(book, name).write(book.places.of(Titles.LABELS));
+            }
+        };
+        return book(target, tables, content.imprint(), progress, cancel, Titles.SUMMARY, pages);
     }
 
     /**
@@ -59,10 +74,17 @@ public final class Workbook {
         });
     }
 
-    /** What stands before the tables; adds no sheet where there is nothing to say. */
+    /** What stands before and after the tables; adds no sheet where there is nothing to say. */
     @FunctionalInterface
-    private interface First {
-        void write(Book book, String name);
+    private interface Around {
+        void before(Book book, String name);
+
+        /** Name of a sheet after the tables. */
+        default Optional<String> last() {
+            return Optional.empty();
+        }
+
+        default void after(Book book, String name) {}
     }
 
     private static List<Notice> book(
@@ -72,7 +94,7 @@ public final class Workbook {
             Progress progress,
             Cancel cancel,
             String firstName,
-            First first)
+            Around pages)
             throws Refusal {
         for (Schedule table : tables) {
             Press.check(table);
@@ -80,7 +102,7 @@ public final class Workbook {
         List<Notice> notices = new ArrayList<>();
         Beside.write(target, out -> {
             try (Book book = new Book(new XSSFWorkbook(), imprint, cancel)) {
-                fill(book, tables, firstName, first, progress);
+                fill(book, tables, firstName, pages, progress);
                 progress.at(SHARE_OF_LINES, "putting the workbook together");
                 cancel.check();
                 book.into(out);
@@ -92,10 +114,11 @@ public final class Workbook {
         return notices;
     }
 
-    private static void fill(Book book, List<Schedule> tables, String firstName, First first, Progress progress) {
+    private static void fill(Book book, List<Schedule> tables, String firstName, Around pages, Progress progress) {
         List<String> wanted = new ArrayList<>();
         wanted.add(firstName);
         tables.forEach(table -> wanted.add(table.name()));
+        pages.last().ifPresent(wanted::add);
         List<String> names = SheetNames.of(wanted);
         List<Places.Place> places = new ArrayList<>();
         long all = 1;
@@ -112,7 +135,7 @@ public final class Workbook {
                         name));
             }
         }
-        first.write(book, names.get(0));
+        pages.before(book, names.get(0));
         long before = 0;
         for (Places.Place place : places) {
             double done = before;
@@ -123,5 +146,6 @@ public final class Workbook {
                             place.schedule().name()));
             before += place.schedule().lines().size();
         }
+        pages.last().ifPresent(last -> pages.after(book, names.get(names.size() - 1)));
     }
 }

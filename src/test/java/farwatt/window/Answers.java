@@ -12,6 +12,8 @@ import java.util.Optional;
 public final class Answers implements Asking {
     public final Deque<Path> files = new ArrayDeque<>();
     public final Deque<String> texts = new ArrayDeque<>();
+    public final Deque<List<Integer>> picks = new ArrayDeque<>();
+    public final List<Offer> offered = new ArrayList<>();
     public final List<String> asked = new ArrayList<>();
 
     @Override
@@ -36,5 +38,13 @@ public final class Answers implements Asking {
     public Optional<String> choose(String title, String question, List<String> ways) {
         asked.add(question);
         return Optional.ofNullable(texts.poll());
+    }
+
+    @Override
+    public Optional<List<Integer>> pick(String title, String question, List<Offer> offers) {
+        asked.add(question);
+        offered.clear();
+        offered.addAll(offers);
+        return Optional.ofNullable(picks.poll());
     }
 }

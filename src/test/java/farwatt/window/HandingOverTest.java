@@ -7,10 +7,15 @@ import farwatt.file.PlanReader;
 import farwatt.plan.Plan;
 import farwatt.plan.Table;
 import farwatt.report.Refusal;
+import farwatt.window.frame.Asking;
+import farwatt.workbook.Handover;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
 import javafx.scene.Node;
 import javafx.scene.control.TableView;
 import javafx.scene.input.Clipboard;
@@ -84,6 +89,7 @@ class HandingOverTest {
     void aWorkbookComesBackAsOneStep() throws IOException {
         Path book = folder.resolve("handover.xlsx");
         run.answers.files.add(book);
+        run.answers.picks.add(everything());
         menu("Hand-over workbook…");
         WindowRun.until("written", () -> run.frame.said().contains("handover.xlsx"));
         change(book, "trunk", "95", 97.5);
@@ -102,6 +108,43 @@ class HandingOverTest {
             return true;
         });
         assertEquals(before, plan());
+    }
+
+    private static List<Integer> everything() {
+        return IntStream.range(0, Handover.SHEETS.size()).boxed().toList();
+    }
+
+    @Test
+    void sheetsAndStudiesGoIntoTheWorkbookByChoice() throws IOException {
+        WindowRun.on(() -> {
+            run.frame.put("Studies");
+            run.frame.studies().model().run();
+            return true;
+        });
+        WindowRun.until("found", () -> run.frame.studies().model().result().isPresent());
+        run.settle();
+        run.robot.clickOn("Into the workbook");
+        assertTrue(WindowRun.on(() -> run.frame.studies().model().isHandedOver()));
+        Path book = folder.resolve("some.xlsx");
+        run.answers.files.add(book);
+        int devices = Handover.SHEETS.indexOf("Devices");
+        run.answers.picks.add(List.of(devices, Handover.SHEETS.size()));
+        menu("Hand-over workbook…");
+        WindowRun.until("written", () -> run.frame.said().contains("some.xlsx"));
+        var study = run.answers.offered.get(Handover.SHEETS.size());
+        assertEquals(Asking.Usual.IN, study.usual(), "it was put in at the bench");
+        try (XSSFWorkbook open = new XSSFWorkbook(Files.newInputStream(book))) {
+            List<String> names = new ArrayList<>();
+            open.forEach(sheet -> names.add(sheet.getSheetName()));
+            assertEquals(List.of("Summary", "Devices"), names.subList(0, 2));
+            assertTrue(names.size() > 2 && names.get(2).startsWith("Map of"), names::toString);
+        }
+        run.answers.picks.clear();
+        menu("Hand-over workbook…");
+        run.settle();
+        assertEquals(
+                "Which sheets",
+                run.answers.asked.get(run.answers.asked.size() - 1).substring(0, 12));
     }
 
     /** Types another number into the cell of a row that holds one. */

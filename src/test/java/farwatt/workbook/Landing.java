@@ -152,7 +152,10 @@ final class Landing {
                 base.planFingerprint(),
                 base.date(),
                 paper,
-                base.more());
+                base.sides(),
+                base.picture(),
+                base.studies(),
+                base.leftOut());
     }
 
     static Review review() {
@@ -209,7 +212,6 @@ final class Landing {
                 "1.0.0",
                 Optional.of("3f0a 91c2 77de 5b10"),
                 DAY,
-                Paper.A4,
-                List.of());
+                Paper.A4);
     }
 }

@@ -24,8 +24,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * An office program that is none of ours opens a hand-over, works every formula out anew and saves it. Runs where the
- * property {@code farwatt.office} names the program.
+ * An office program that is none of ours, set up for a country with a decimal comma, opens a hand-over, works every
+ * formula out anew and saves it. Runs where the property {@code farwatt.office} names the program.
  */
 class OfficeTest {
     private static final String OFFICE = System.getProperty("farwatt.office", "");
@@ -34,6 +34,8 @@ class OfficeTest {
             <oor:items xmlns:oor="http://openoffice.org/2001/registry">
             <item oor:path="/org.openoffice.Office.Calc/Formula/Load">
             <prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+            <item oor:path="/org.openoffice.Setup/L10N">
+            <prop oor:name="ooSetupSystemLocale" oor:op="fuse"><value>de-DE</value></prop></item>
             </oor:items>
             """;
 
@@ -70,9 +72,9 @@ class OfficeTest {
 
     @Test
     void formulasWorkedOutElsewhereGiveWhatWeStored() throws Exception {
-        for (Plan plan : List.of(Landing.plan(), Landing.partlyUsed())) {
+        for (Plan plan : List.of(ChoiceTest.withScenarios(), Landing.partlyUsed())) {
             Path file = folder.resolve("handover.xlsx");
-            Workbook.write(file, Landing.handover(plan), Progress.SILENT, new Cancel());
+            Workbook.write(file, ChoiceTest.whole(plan), Progress.SILENT, new Cancel());
             Path again = saved(file, "xlsx:Calc MS Excel 2007 XML");
             int formulas = 0;
             try (XSSFWorkbook ours = new XSSFWorkbook(Files.newInputStream(file));
@@ -91,6 +93,7 @@ class OfficeTest {
             Back back = WayBack.read(again, plan, Calculation.of(plan), new Cancel());
             assertEquals(Optional.empty(), back.batch(), back.edited().toString());
             assertEquals(List.of(), back.left());
+            assertEquals(List.of(), back.formulas(), "ours are no formulas of anybody's own");
             assertTrue(WayBack.origin(again).isPresent(), "the mark is kept");
         }
     }
@@ -109,10 +112,20 @@ class OfficeTest {
 
     @Test
     void theHandoverGoesOntoPaper() throws Exception {
-        Path file = folder.resolve("paper.xlsx");
-        Workbook.write(file, Landing.handover(Landing.plan()), Progress.SILENT, new Cancel());
-        byte[] pages = Files.readAllBytes(saved(file, "pdf"));
-        assertTrue(pages.length > 10_000, pages.length + " bytes");
-        assertEquals("%PDF", new String(pages, 0, 4, java.nio.charset.StandardCharsets.US_ASCII));
+        for (Paper paper : Paper.values()) {
+            Path file = folder.resolve(paper + ".xlsx");
+            Handover whole = ChoiceTest.whole(ChoiceTest.withScenarios());
+            Workbook.write(
+                    file, Landing.on(paper).beside(whole.sides()).with(whole.studies()), Progress.SILENT, new Cancel());
+            byte[] bytes = Files.readAllBytes(saved(file, "pdf"));
+            String pages = new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1);
+            assertTrue(pages.startsWith("%PDF"), paper + " " + bytes.length + " bytes");
+            // points of the long side of a page
+            String size = paper == Paper.A4 ? "/MediaBox[0 0 84" : "/MediaBox[0 0 79";
+            long there = pages.split("/MediaBox\\[", -1).length - 1;
+            assertTrue(there > 20, there + " pages");
+            // the root of all pages has a size of its own
+            assertEquals(there - 1, pages.split(java.util.regex.Pattern.quote(size), -1).length - 1, paper.toString());
+        }
     }
 }

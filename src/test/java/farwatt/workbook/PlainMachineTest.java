@@ -3,6 +3,7 @@ package farwatt.workbook;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import farwatt.report.Cancel;
 import farwatt.report.Progress;
@@ -13,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,11 +30,13 @@ class PlainMachineTest {
     static final class Elsewhere {
         private Elsewhere() {}
 
-        /** Writes the landing to the file named first, or a large table with so many lines. */
+        /** Writes the landing to the file named first, with its diagram, or a large table with so many lines. */
         public static void main(String[] words) throws Exception {
             Path file = Path.of(words[0]);
             if (words.length == 1) {
                 Workbook.write(file, Landing.handover(Landing.plan()), Progress.SILENT, new Cancel());
+            } else if (words[1].equals("drawn")) {
+                Workbook.write(file, Landing.handover(Landing.plan()).drawn(), Progress.SILENT, new Cancel());
             } else {
                 Schedule large = large(Integer.parseInt(words[1]));
                 Workbook.write(
@@ -77,6 +81,53 @@ class PlainMachineTest {
     }
 
     @Test
+    void underAnotherLanguageTheBytesAreTheSame() throws Exception {
+        Path there = folder.resolve("there.xlsx");
+        run(List.of("-Duser.language=de", "-Duser.country=DE", "-Dfile.encoding=ISO-8859-1"), there.toString());
+        Path here = folder.resolve("here.xlsx");
+        Workbook.write(here, Landing.handover(Landing.plan()), Progress.SILENT, new Cancel());
+        assertArrayEquals(Files.readAllBytes(here), Files.readAllBytes(there));
+    }
+
+    @Test
+    void withoutFontsTheDiagramIsLeftOutOrDrawnAndTheRestStands() throws Exception {
+        Path there = folder.resolve("there.xlsx");
+        run("-Xmx256m", there.toString(), "drawn");
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(there))) {
+            assertEquals(
+                    "Ferry landing, east gate",
+                    book.getSheetAt(0).getRow(0).getCell(0).getStringCellValue());
+            assertTrue(book.getNumberOfSheets() > 12, book.getNumberOfSheets() + " sheets");
+        }
+    }
+
+    /** The system refuses to let any file grow past a few blocks, as a full disk does. */
+    @Test
+    void aDiskThatFillsUpLeavesNothingBehind() throws Exception {
+        assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "no shell to set a limit with");
+        Path out = Files.createDirectories(folder.resolve("out"));
+        Path scratch = Files.createDirectories(folder.resolve("scratch"));
+        Path file = Files.writeString(out.resolve("old.xlsx"), "old");
+        List<String> command = new ArrayList<>(List.of("/bin/sh", "-c", "ulimit -f 64; exec \"$@\"", "sh"));
+        command.add(java());
+        command.addAll(List.of("-XX:-UsePerfData", "-Djava.io.tmpdir=" + scratch, "-cp"));
+        command.addAll(List.of(System.getProperty("java.class.path"), Elsewhere.class.getName()));
+        command.addAll(List.of(file.toString(), "20000"));
+        ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+        builder.redirectOutput(ProcessBuilder.Redirect.PIPE);
+        Process process = builder.start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertTrue(process.waitFor(10, TimeUnit.MINUTES), "it did not end");
+        assertTrue(said.contains("old.xlsx could not be written: "), said);
+        assertEquals("old", Files.readString(file));
+        for (Path folder : List.of(out, scratch)) {
+            try (var left = Files.list(folder)) {
+                assertEquals(folder.equals(out) ? 1 : 0, left.count(), folder.toString());
+            }
+        }
+    }
+
+    @Test
     void aLargeTableTakesLittleMemory() throws Exception {
         boolean whole = Boolean.getBoolean("farwatt.soak");
         int lines = whole ? WHOLE : WHOLE / 20;
@@ -85,11 +136,20 @@ class PlainMachineTest {
         assertTrue(Files.size(file) > lines * 20L, Files.size(file) + " bytes");
     }
 
+    private static String java() {
+        return Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    }
+
     private void run(String heap, String... words) throws Exception {
+        run(List.of(heap), words);
+    }
+
+    private void run(List<String> settings, String... words) throws Exception {
         Path fonts = Files.writeString(folder.resolve("fonts.conf"), "<fontconfig></fontconfig>");
         List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of(heap, "-Djava.awt.headless=true"));
+        command.add(java());
+        command.addAll(settings);
+        command.add("-Djava.awt.headless=true");
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), Elsewhere.class.getName()));
         command.addAll(List.of(words));
         File said = folder.resolve("said.txt").toFile();

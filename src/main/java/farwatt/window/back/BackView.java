@@ -8,6 +8,7 @@ import farwatt.window.WindowCode;
 import farwatt.window.back.BackModel.Line;
 import farwatt.window.back.BackModel.Read;
 import farwatt.window.desk.Desk;
+import farwatt.window.grid.TableCopy;
 import farwatt.window.work.Work;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,6 +33,7 @@ public final class BackView extends BorderPane {
     private final Consumer<Notice> say;
     private final Label title = new Label("No workbook was read yet.");
     private final Button take = new Button("Take back");
+    private final Button copy = new Button("Copy the table");
     private final TableView<Line> table = new TableView<>();
 
     public BackView(BackModel model, Desk desk, Consumer<Notice> say) {
@@ -45,7 +47,10 @@ public final class BackView extends BorderPane {
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox.setHgrow(title, Priority.ALWAYS);
-        HBox head = new HBox(8, title, gap, take);
+        copy.getStyleClass().add("fw-button");
+        copy.setDisable(true);
+        copy.setOnAction(e -> say.accept(TableCopy.toClipboard(table)));
+        HBox head = new HBox(8, title, gap, copy, take);
         head.setAlignment(Pos.CENTER_LEFT);
         head.setStyle("-fx-padding: 0.3em 0.6em;");
         setTop(head);
@@ -82,6 +87,7 @@ public final class BackView extends BorderPane {
                 + read.back().added().size() + " new rows, " + left + " left aside.";
         title.setText(read.older() ? text + " The plan was saved since the workbook was written." : text);
         table.getItems().setAll(BackModel.lines(read.back()));
+        copy.setDisable(table.getItems().isEmpty());
         take.setDisable(!model.canTake());
     }
 

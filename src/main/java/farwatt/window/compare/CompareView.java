@@ -3,6 +3,7 @@ package farwatt.window.compare;
 import farwatt.report.Notice;
 import farwatt.review.SideBySide;
 import farwatt.window.desk.Desk;
+import farwatt.window.grid.TableCopy;
 import farwatt.window.mark.Mark;
 import farwatt.window.work.Work;
 import java.util.List;
@@ -28,6 +29,7 @@ public final class CompareView extends BorderPane {
     private final VBox choices = new VBox(2);
     private final TextArea measures = new TextArea();
     private final TableView<SideBySide.Row> table = new TableView<>();
+    private final Button copy = new Button("Copy the table");
 
     public CompareView(Desk desk, Work work, Consumer<Notice> say) {
         model = new CompareModel(desk, work);
@@ -41,7 +43,10 @@ public final class CompareView extends BorderPane {
         ScrollPane roll = new ScrollPane(choices);
         roll.setFitToWidth(true);
         VBox.setVgrow(roll, Priority.ALWAYS);
-        VBox side = new VBox(6, new Label("Scenarios"), roll, new Label("Measures"), measures, go);
+        copy.getStyleClass().add("fw-button");
+        copy.setDisable(true);
+        copy.setOnAction(e -> say.accept(TableCopy.toClipboard(table)));
+        VBox side = new VBox(6, new Label("Scenarios"), roll, new Label("Measures"), measures, go, copy);
         side.setPrefWidth(SIDE);
         side.setStyle("-fx-padding: 0.4em;");
         setLeft(side);
@@ -103,6 +108,7 @@ public final class CompareView extends BorderPane {
             table.getColumns().add(values);
         }
         table.getItems().setAll(result.rows());
+        copy.setDisable(result.rows().isEmpty());
         result.notices().forEach(say);
     }
 }

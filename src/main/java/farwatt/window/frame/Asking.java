@@ -17,4 +17,20 @@ public interface Asking {
 
     /** One of several ways to go on, given as they are on the buttons; empty for none of them. */
     Optional<String> choose(String title, String question, List<String> ways);
+
+    /**
+     * Any number of things.
+     *
+     * @return places of those that are wanted, ascending
+     */
+    Optional<List<Integer>> pick(String title, String question, List<Offer> offers);
+
+    /** A thing to be picked or not, and what holds before anyone says. */
+    record Offer(String name, Usual usual) {}
+
+    /** What holds before anyone says. */
+    enum Usual {
+        IN,
+        OUT
+    }
 }

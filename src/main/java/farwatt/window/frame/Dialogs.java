@@ -5,15 +5,22 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Dialog;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputDialog;
+import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 
 /** Asks by the toolkit's own windows. */
 final class Dialogs implements Asking {
+    private static final double PICK_HEIGHT = 360;
+
     private final Window owner;
 
     Dialogs(Window owner) {
@@ -60,5 +67,34 @@ final class Dialogs implements Asking {
         alert.initOwner(owner);
         alert.setTitle(title);
         return alert.showAndWait().filter(chosen -> chosen != none).map(ButtonType::getText);
+    }
+
+    @Override
+    public Optional<List<Integer>> pick(String title, String question, List<Offer> offers) {
+        List<CheckBox> boxes = new ArrayList<>();
+        VBox list = new VBox(4);
+        for (Offer offer : offers) {
+            CheckBox box = new CheckBox(offer.name());
+            box.setMnemonicParsing(false);
+            box.setSelected(offer.usual() == Usual.IN);
+            boxes.add(box);
+            list.getChildren().add(box);
+        }
+        ScrollPane scroll = new ScrollPane(list);
+        scroll.setFitToWidth(true);
+        scroll.setPrefViewportHeight(PICK_HEIGHT);
+        Dialog<ButtonType> dialog = new Dialog<>();
+        dialog.initOwner(owner);
+        dialog.setTitle(title);
+        dialog.setHeaderText(question);
+        dialog.getDialogPane().setContent(scroll);
+        ButtonType on = new ButtonType("Go on", ButtonBar.ButtonData.OK_DONE);
+        dialog.getDialogPane().getButtonTypes().addAll(on, new ButtonType("Back", ButtonBar.ButtonData.CANCEL_CLOSE));
+        return dialog.showAndWait()
+                .filter(chosen -> chosen == on)
+                .map(chosen -> IntStream.range(0, boxes.size())
+                        .filter(i -> boxes.get(i).isSelected())
+                        .boxed()
+                        .toList());
     }
 }

@@ -2,6 +2,8 @@ package farwatt.window.studies;
 
 import farwatt.picture.Chart;
 import farwatt.picture.StudyCharts;
+import farwatt.plan.Cell;
+import farwatt.plan.Step;
 import farwatt.quantity.Show;
 import farwatt.quantity.Units;
 import farwatt.report.Messages;
@@ -56,7 +58,11 @@ final class OneByOne {
         grown.firstDark().ifPresent(at -> said.add(Messages.text(StudiesCode.FIRST_DARK, at, grown.darkId())));
         Points points = grown.points();
         Chart chart = StudyCharts.of(grown, id, "");
-        return run.result(said, new PointsTable(points, 0), Charts.one(until, chart, rows(points.size(), 1)));
+        return run.result(
+                said,
+                new GrownTable(grown, id),
+                Charts.one(until, chart, rows(points.size(), 1)),
+                List.of(run.sheets().grow(grown, id)));
     }
 
     private static List<Integer> rows(int size, int way) {
@@ -81,7 +87,10 @@ final class OneByOne {
             Chart chart = StudyCharts.of(limited, along, "");
             String figure = sides.isEmpty() ? holds : sides.get(0);
             return run.result(
-                    said(limited), new PointsTable(points, 1), Charts.one(figure, chart, rows(points.size(), way)));
+                    said(limited),
+                    new PointsTable(points, 1),
+                    Charts.one(figure, chart, rows(points.size(), way)),
+                    List.of(run.sheets().limit(points, String.join(" ", said(limited)))));
         } catch (Refusal e) {
             if (e.notice().code().equals(StudyCode.NO_SPAN.key())) {
                 run.blame(StudyField.SPAN, 0);
@@ -123,21 +132,37 @@ final class OneByOne {
         Effects effects = Sensitivity.of(ground, read, share, effort);
         Heading heading = effects.read();
         List<List<TextRows.Cell>> rows = new ArrayList<>();
+        List<Step> steps = new ArrayList<>();
         for (Effect effect : effects.effects()) {
-            Heading input = effect.input();
-            rows.add(List.of(
-                    TextRows.Cell.words(input.name()),
-                    TextRows.Cell.words(input.text(effect.now())),
-                    TextRows.Cell.words(input.text(effect.low())),
-                    TextRows.Cell.words(heading.text(effect.down())),
-                    TextRows.Cell.words(input.text(effect.high())),
-                    TextRows.Cell.words(heading.text(effect.up()))));
+            rows.add(moved(heading, effect, effect.low(), effect.down()));
+            rows.add(moved(heading, effect, effect.high(), effect.up()));
+            steps.add(step(effect, effect.low()));
+            steps.add(step(effect, effect.high()));
         }
         List<String> said = List.of(
                 Messages.text(StudiesCode.AS_IT_IS, heading.name(), heading.text(effects.now())),
                 Messages.text(StudiesCode.WITHOUT_EFFECT, effects.without()));
-        List<String> headings = List.of("input", "now", "down to", "gives", "up to", "gives then");
-        return run.result(said, new TextRows(headings, rows), Charts.one(read, StudyCharts.of(effects, ""), List.of()));
+        List<String> headings = List.of("input", "now", "moved to", "gives");
+        Chart chart = StudyCharts.of(effects, "");
+        return run.result(
+                said,
+                new TextRows(headings, rows, steps),
+                Charts.one(read, chart, rows(rows.size(), 1)),
+                List.of(run.sheets().sensitivity(effects)));
+    }
+
+    private static List<TextRows.Cell> moved(Heading heading, Effect effect, double to, double gives) {
+        Heading input = effect.input();
+        return List.of(
+                TextRows.Cell.words(input.name()),
+                TextRows.Cell.words(input.text(effect.now())),
+                TextRows.Cell.words(input.text(to)),
+                TextRows.Cell.words(heading.text(gives)));
+    }
+
+    private static Step step(Effect effect, double to) {
+        Heading input = effect.input();
+        return new Step.Set(input.name(), Cell.text(Show.exact(to, input.unit())));
     }
 
     StudyResult room() {
@@ -161,6 +186,10 @@ final class OneByOne {
         String said =
                 fits.isEmpty() ? Messages.text(StudiesCode.NO_ROOM) : Messages.text(StudiesCode.ROOM, free, nodes);
         List<String> headings = List.of("node", "kind", "as", "more", "free ports", "what stops one more");
-        return run.result(List.of(said), new TextRows(headings, rows), Charts.none());
+        return run.result(
+                List.of(said),
+                new TextRows(headings, rows),
+                Charts.none(),
+                List.of(run.sheets().room(fits)));
     }
 }

@@ -1,6 +1,7 @@
 package farwatt.window.studies;
 
 import farwatt.picture.Palette;
+import farwatt.quantity.Decimal;
 import farwatt.report.Messages;
 import farwatt.window.mark.Mark;
 import java.nio.file.Path;
@@ -18,6 +19,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -33,6 +35,7 @@ final class ResultView extends BorderPane {
     private static final double PICTURE = 0.62;
 
     private final StudiesModel model;
+    private final Decimal decimal;
     private final TakeAway away;
     private final StudiesView.Saving saving;
     private final IntConsumer trying;
@@ -46,12 +49,19 @@ final class ResultView extends BorderPane {
     private final SplitPane halves = new SplitPane();
     private final PictureView picture;
     private final Button attempt;
+    private final ToggleButton into = new ToggleButton("Into the workbook");
     private @Nullable StudyResult shown;
     private boolean filling;
 
-    /** @param trying told the row of which a scenario is wanted */
-    ResultView(StudiesModel model, TakeAway away, StudiesView.Saving saving, IntConsumer trying) {
+    /**
+     * A view of results.
+     *
+     * @param decimal the person's decimal sign
+     * @param trying told the row of which a scenario is wanted
+     */
+    ResultView(StudiesModel model, Decimal decimal, TakeAway away, StudiesView.Saving saving, IntConsumer trying) {
         this.model = model;
+        this.decimal = decimal;
         this.away = away;
         this.saving = saving;
         this.trying = trying;
@@ -65,6 +75,10 @@ final class ResultView extends BorderPane {
         stale.managedProperty().bind(stale.visibleProperty());
         figure.setAccessibleText("Figure that is drawn");
         figure.setOnAction(e -> draw());
+        into.getStyleClass().add("fw-button");
+        into.setTooltip(new Tooltip("With its chart, as a sheet of the next hand-over workbooks"));
+        into.setMinWidth(USE_PREF_SIZE);
+        into.setOnAction(e -> model.handOver());
         attempt = button("Make it a scenario", "The chosen row as a scenario (Enter)", () -> attempt(row()));
         FlowPane head = new FlowPane(10, 2, basis, stale);
         head.setAlignment(Pos.CENTER_LEFT);
@@ -137,6 +151,7 @@ final class ResultView extends BorderPane {
             shown = now.orElse(null);
             now.ifPresent(this::fill);
         }
+        into.setSelected(model.isHandedOver());
         takes.setVisible(now.isPresent());
         takes.setManaged(now.isPresent());
         picture.show(model.drawn());
@@ -184,7 +199,8 @@ final class ResultView extends BorderPane {
     }
 
     private void fillTakes(StudyResult result) {
-        if (result.table().size() > 0 && !result.table().steps(0).isEmpty()) {
+        int last = result.table().size() - 1;
+        if (last >= 0 && !result.table().steps(last).isEmpty()) {
             attempt.setDisable(true);
             takes.getChildren().add(attempt);
         }
@@ -204,7 +220,8 @@ final class ResultView extends BorderPane {
                                 "Save table…",
                                 "As CSV",
                                 () -> save("Table of the study", List.of(".csv"), path -> away.table(result, path))),
-                        button("Copy table", "To the clipboard, with tabs", () -> away.copyTable(result)));
+                        button("Copy table", "To the clipboard, with tabs", () -> away.copyTable(result)),
+                        into);
     }
 
     private void savePicture(StudyResult result) {
@@ -238,7 +255,7 @@ final class ResultView extends BorderPane {
             int column = c;
             TableColumn<Integer, String> each =
                     new TableColumn<>(found.headings().get(c));
-            each.setCellValueFactory(cell -> new ReadOnlyStringWrapper(found.text(cell.getValue(), column)));
+            each.setCellValueFactory(cell -> new ReadOnlyStringWrapper(shown(found, cell.getValue(), column)));
             each.setSortable(false);
             if (found.size() > 0 && found.number(0, c).isPresent()) {
                 each.getStyleClass().add("fw-number");
@@ -248,6 +265,13 @@ final class ResultView extends BorderPane {
             table.getColumns().add(each);
         }
         table.setItems(new RowList(found.size()));
+    }
+
+    /** A cell's text, a number with the person's decimal sign. */
+    private String shown(StudyTable found, int row, int column) {
+        boolean swap = decimal == Decimal.COMMA && found.number(row, column).isPresent();
+        String text = found.text(row, column);
+        return swap ? text.replace('.', ',') : text;
     }
 
     /** Room for the heading and the first rows. */

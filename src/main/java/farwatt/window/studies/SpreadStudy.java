@@ -66,16 +66,19 @@ final class SpreadStudy {
             }
         });
         List<Charts.Maker> makers = new ArrayList<>();
+        List<farwatt.workbook.StudyTable> sheets = new ArrayList<>();
         for (int r = 0; r < kept.length; r++) {
             Scatter scatter = found.get(r);
             double[] values = kept[r];
             OptionalDouble target = StudyCharts.target(ground.plan(), reads.get(r));
             makers.add(() -> StudyCharts.of(scatter, DoubleStream.of(values), target, ""));
+            sheets.add(run.sheets().spread(scatter, values));
         }
         return run.result(
                 found.stream().map(this::said).toList(),
                 new TextRows(HEADINGS, found.stream().map(this::row).toList()),
-                new Charts(reads, makers, List.of()));
+                new Charts(reads, makers, List.of()),
+                sheets);
     }
 
     private Spread spread(List<Vary> over, List<String> reads, int runs, long seed) throws Refusal {

@@ -7,6 +7,7 @@ import farwatt.plan.Row;
 import farwatt.plan.Rows;
 import farwatt.plan.Scenario;
 import farwatt.plan.Step;
+import farwatt.quantity.Decimal;
 import farwatt.report.Level;
 import farwatt.report.Messages;
 import farwatt.report.Notice;
@@ -28,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class StudiesModel {
     private final Desk desk;
+    private final Decimal decimal;
     private final Work work;
     private final Work drawing;
     private final List<Runnable> watchers = new ArrayList<>();
@@ -36,6 +38,7 @@ public final class StudiesModel {
     private Work.State state = Work.State.IDLE;
     private @Nullable StudyResult result;
     private Drawing.@Nullable Drawn drawn;
+    private final List<StudyResult> handedOver = new ArrayList<>();
     private @Nullable Trouble trouble;
     private String note = "";
     private int runs;
@@ -51,11 +54,13 @@ public final class StudiesModel {
     /**
      * Studies of what lies on a desk.
      *
+     * @param decimal the person's decimal sign
      * @param worker runs a study beside everything else
      * @param home runs tasks on the window's thread
      */
-    public StudiesModel(Desk desk, Executor worker, Executor home) {
+    public StudiesModel(Desk desk, Decimal decimal, Executor worker, Executor home) {
         this.desk = desk;
+        this.decimal = decimal;
         work = new Work(worker, home, this::at);
         drawing = new Work(worker, home, ignored -> {});
     }
@@ -117,7 +122,8 @@ public final class StudiesModel {
         int mine = ++runs;
         trouble = null;
         note = "";
-        StudyRun run = new StudyRun(kind, text(), new Basis(desk.shown(), desk.scenario(), desk.corner()));
+        StudyRun run =
+                new StudyRun(kind, text().pointed(decimal), new Basis(desk.shown(), desk.scenario(), desk.corner()));
         work.start(kind.question(), run::run, end -> ended(mine, run, end));
     }
 
@@ -168,12 +174,32 @@ public final class StudiesModel {
         return Optional.ofNullable(result);
     }
 
+    /** What goes into the next hand-over workbooks. */
+    public List<StudyResult> handedOver() {
+        return List.copyOf(handedOver);
+    }
+
+    /** True where what was found last goes into hand-over workbooks. */
+    public boolean isHandedOver() {
+        return result != null && handedOver.contains(result);
+    }
+
+    /** Puts what was found last into hand-over workbooks, or takes it out again. */
+    public void handOver() {
+        StudyResult found = result;
+        if (found != null && !handedOver.remove(found)) {
+            handedOver.add(found);
+        }
+        tell();
+    }
+
     /** True where the plan, or the scenario that the study stood on, was changed since. */
     public boolean isStale() {
-        StudyResult found = result;
-        if (found == null) {
-            return false;
-        }
+        return result != null && isStale(result);
+    }
+
+    /** The same for something that was found before. */
+    public boolean isStale(StudyResult found) {
         Basis basis = found.basis();
         try {
             Plan now = basis.scenario().equals(desk.scenario())

@@ -9,6 +9,7 @@ import farwatt.report.Refusal;
 import farwatt.study.Effort;
 import farwatt.study.Ground;
 import farwatt.study.Vary;
+import farwatt.workbook.StudySheets;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -59,8 +60,13 @@ final class StudyRun {
         };
     }
 
-    StudyResult result(List<String> said, StudyTable table, Drawing drawing) {
-        return new StudyResult(kind, basis, said, table, drawing);
+    StudyResult result(List<String> said, StudyTable table, Drawing drawing, List<farwatt.workbook.StudyTable> sheets) {
+        return new StudyResult(kind, basis, said, table, drawing, sheets);
+    }
+
+    /** Makes sheets that say what the study stood on. */
+    StudySheets sheets() {
+        return new StudySheets(basis.text());
     }
 
     Basis basis() {

@@ -33,7 +33,8 @@ final class SweepStudy {
         return run.result(
                 said,
                 new PointsTable(points, over.size()),
-                new SweepDrawing(run.basis().plan(), points, over.size()));
+                new SweepDrawing(run.basis().plan(), points, over.size()),
+                run.sheets().sweep(points, over.size()));
     }
 
     private Sweep sweep(List<Vary> over) throws Refusal {
