@@ -53,9 +53,8 @@ public record KeptMapping(String name, Map<String, String> columns, Map<String, 
 
     private static Map<String, String> texts(JsonNode part) {
         Map<String, String> texts = new LinkedHashMap<>();
-        part.fields()
-                .forEachRemaining(
-                        field -> texts.put(field.getKey(), field.getValue().asText()));
+        part.properties()
+                .forEach(field -> texts.put(field.getKey(), field.getValue().asText()));
         return texts;
     }
 
