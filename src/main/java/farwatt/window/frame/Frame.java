@@ -97,10 +97,7 @@ public final class Frame extends BorderPane {
         Menus menus = new Menus(this, files, look, remembered, work, asking);
         top = new TopLine(desk, sheet, new Doings(this), menus.plan(), menus.show());
         sheet.show(UnitsShown.valueOf(remembered.get("units", UnitsShown.METRIC.name())));
-        sheet.onExplain((table, ids, name) -> {
-            why.choose(table, ids.get(0), name);
-            why.enter();
-        });
+        sheet.onExplain(this::explained);
         sheet.onPointed(this::pointed);
         list = new Late<>(() -> new ListView(desk, work, new ListQuestions(asking), talk::say, this::takenIn));
         bench.add("Side by side", new Late<>(() -> new CompareView(desk, work, talk::say)));
@@ -128,16 +125,25 @@ public final class Frame extends BorderPane {
             return made;
         });
         bench.add(Scripts.WORD, () -> scripts.get().view());
+        arrange(new FirstSteps(remembered));
+        new Keys(this, files, scenarios).install();
+        file.begin(first);
+        look.apply();
+    }
+
+    private void arrange(FirstSteps steps) {
         sides.getItems().addAll(diagram, grid, why);
         sides.setDividerPositions(SIDES);
         stack.setOrientation(Orientation.VERTICAL);
         stack.getItems().add(sides);
-        setTop(new VBox(top, new FirstSteps(remembered)));
+        setTop(new VBox(top, steps));
         setCenter(stack);
         setBottom(talk);
-        new Keys(this, files, scenarios).install();
-        file.begin(first);
-        look.apply();
+    }
+
+    private void explained(Table table, List<String> ids, String name) {
+        why.choose(table, ids.get(0), name);
+        why.enter();
     }
 
     private void pointed(Table table, List<String> ids, String name) {
