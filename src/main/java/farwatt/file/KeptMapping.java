@@ -2,6 +2,7 @@ package farwatt.file;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import farwatt.plan.Change;
 import farwatt.plan.Plan;
@@ -28,7 +29,6 @@ public record KeptMapping(String name, Map<String, String> columns, Map<String, 
     private static final String PART = "mappings";
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final TypeReference<Map<String, Map<String, String>>> FORM = new TypeReference<>() {};
-    private static final TypeReference<List<Map<String, Object>>> LIST = new TypeReference<>() {};
 
     public KeptMapping {
         columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
@@ -39,9 +39,10 @@ public record KeptMapping(String name, Map<String, String> columns, Map<String, 
     public static List<KeptMapping> of(Plan plan) {
         try {
             List<KeptMapping> all = new ArrayList<>();
-            for (Map<String, Object> one : JSON.readValue(plan.rest().getOrDefault(PART, "[]"), LIST)) {
-                if (one.get("name") instanceof String name) {
-                    all.add(new KeptMapping(name, texts(one.get("columns")), texts(one.get("answers"))));
+            for (JsonNode one : JSON.readTree(plan.rest().getOrDefault(PART, "[]"))) {
+                if (one.path("name").isTextual()) {
+                    all.add(new KeptMapping(
+                            one.path("name").asText(), texts(one.path("columns")), texts(one.path("answers"))));
                 }
             }
             return all;
@@ -50,11 +51,10 @@ public record KeptMapping(String name, Map<String, String> columns, Map<String, 
         }
     }
 
-    private static Map<String, String> texts(Object part) {
+    private static Map<String, String> texts(JsonNode part) {
         Map<String, String> texts = new LinkedHashMap<>();
-        if (part instanceof Map<?, ?> map) {
-            map.forEach((key, value) -> texts.put(String.valueOf(key), String.valueOf(value)));
-        }
+        part.properties()
+                .forEach(field -> texts.put(field.getKey(), field.getValue().asText()));
         return texts;
     }
 

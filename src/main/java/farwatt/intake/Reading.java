@@ -10,11 +10,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** A file's sheets understood: headings, columns, rows, totals. Keeps what it needs to read one row again. For one thread. */
 final class Reading {
-    private static final int BETWEEN_CHECKS = 1024;
-
     private final ListFile file;
     private Wishes wishes;
     private final Cancel cancel;
@@ -143,15 +144,13 @@ final class Reading {
         describe(listing, own);
         String place =
                 sheets > 1 && !listing.has(Meaning.ZONE) ? listing.sheet().name() : "";
-        RowReader reader = new RowReader(listing, own, place, Feeders.named(listing, sorted));
+        Set<String> feeders = Feeders.named(listing, sorted);
+        Supplier<RowReader> readers = () -> new RowReader(listing, own, place, feeders);
+        @Nullable Draft[] read = ports.isPresent() ? new Draft[sorted.size()] : AtOnce.drafts(sorted, readers, cancel);
         int first = items.size();
         for (Sorted row : sorted) {
-            if (items.size() % BETWEEN_CHECKS == 0) {
-                cancel.check();
-            }
-            Draft draft = ofPorts.containsKey(row.row().number())
-                    ? ofPorts.get(row.row().number())
-                    : draft(row, reader);
+            Draft known = ofPorts.getOrDefault(row.row().number(), read[items.size() - first]);
+            Draft draft = known == null ? draft(row, readers) : known;
             if (gaps.isFilled(row.row()) && row.kind() == Sorted.Kind.DEVICE) {
                 draft.say(Remark.change(IntakeSays.AS_ABOVE));
             }
@@ -159,7 +158,8 @@ final class Reading {
             draft.settle();
             items.add(new Assembler.Item(listing, row, draft));
         }
-        parts.add(new Part(listing, ports.isPresent() ? Optional.empty() : Optional.of(reader), first, items.size()));
+        Optional<RowReader> again = ports.isPresent() ? Optional.empty() : Optional.of(readers.get());
+        parts.add(new Part(listing, again, first, items.size()));
     }
 
     private void sayMended(Listing listing, Sorted row, Draft draft) {
@@ -206,9 +206,9 @@ final class Reading {
         questions.addAll(Asking.columns(listing));
     }
 
-    private static Draft draft(Sorted row, RowReader reader) {
+    private static Draft draft(Sorted row, Supplier<RowReader> readers) {
         if (row.kind() == Sorted.Kind.DEVICE) {
-            return reader.read(row);
+            return readers.get().read(row);
         }
         Draft draft = new Draft();
         draft.say(Remark.out(reason(row.kind())));

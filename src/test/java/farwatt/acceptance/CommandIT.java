@@ -172,6 +172,41 @@ class CommandIT {
     }
 
     @Test
+    void aNewerListIsToldAgainstThePlanAndItsReportIsAWorkbook() throws Exception {
+        Path plan = folder.resolve("yard.farwatt.json");
+        Path first = Files.writeString(
+                folder.resolve("first.csv"), "Thing,Juice,m,Fed from\ncam,6,20,pole\nhorn,3,10,pole\n");
+        done(
+                "intake",
+                first,
+                "--into",
+                plan,
+                "--column",
+                "Thing=name",
+                "--column",
+                "Juice=watts",
+                "--answer",
+                "feeder:pole=new edge switch",
+                "--remember",
+                "yard");
+        assertEquals("pole", JSON.readTree(plan.toFile()).at("/switches/0/id").asText());
+        Path next = Files.writeString(
+                folder.resolve("next.csv"), "Thing,Juice,m,Fed from\ncam,7,20,pole\nsign,5,12,pole\n");
+        Path report = folder.resolve("report.xlsx");
+        Object[] look = {"intake", next, "--into", plan, "--mapping", "yard", "--report", report, "--preview"};
+        Run shown = done(look);
+        assertTrue(shown.out().contains("differs: cam.draw 6 W → 7 W"), shown.out());
+        assertTrue(shown.out().contains("not in the list: horn"), shown.out());
+        byte[] bytes = Files.readAllBytes(report);
+        assertTrue(bytes.length > 3000 && bytes[0] == 'P' && bytes[1] == 'K');
+        assertEquals("6 W", JSON.readTree(plan.toFile()).at("/devices/0/draw").asText());
+        done("intake", next, "--into", plan, "--mapping", "yard", "--gone", "remove");
+        JsonNode after = JSON.readTree(plan.toFile()).at("/devices");
+        assertEquals(List.of("cam", "sign"), after.findValuesAsText("id"));
+        assertEquals("7 W", after.at("/0/draw").asText());
+    }
+
+    @Test
     void theWorkbookIsThereAndOpens() throws Exception {
         Path target = folder.resolve("hand-over.xlsx");
         done("workbook", FERRY, "-o", target);

@@ -95,10 +95,7 @@ public final class Frame extends BorderPane {
         Menus menus = new Menus(this, files, look, remembered, work, asking);
         top = new TopLine(desk, sheet, new Doings(this), menus.plan(), menus.show());
         sheet.show(UnitsShown.valueOf(remembered.get("units", UnitsShown.METRIC.name())));
-        sheet.onExplain((table, ids, name) -> {
-            why.choose(table, ids.get(0), name);
-            enter(Sides.Part.WHY);
-        });
+        sheet.onExplain(this::explained);
         sheet.onPointed(this::pointed);
         list = new Late<>(() -> new ListView(desk, work, new ListQuestions(asking), talk::say, this::takenIn));
         bench.add("Side by side", new Late<>(() -> new CompareView(desk, work, talk::say)));
@@ -131,15 +128,24 @@ public final class Frame extends BorderPane {
         });
         bench.add(Scripts.WORD, () -> scripts.get().view());
         sides = new Sides(diagram, grid, why, this::roomChanged);
-        stack.setOrientation(Orientation.VERTICAL);
-        stack.getItems().add(sides);
-        setTop(new VBox(top, new FirstSteps(remembered)));
-        setCenter(stack);
-        setBottom(foot);
-        benchFolded();
+        arrange(new FirstSteps(remembered));
         new Keys(this, files, scenarios).install();
         file.begin(first);
         look.apply();
+    }
+
+    private void arrange(FirstSteps steps) {
+        stack.setOrientation(Orientation.VERTICAL);
+        stack.getItems().add(sides);
+        setTop(new VBox(top, steps));
+        setCenter(stack);
+        setBottom(foot);
+        benchFolded();
+    }
+
+    private void explained(Table table, List<String> ids, String name) {
+        why.choose(table, ids.get(0), name);
+        enter(Sides.Part.WHY);
     }
 
     private void pointed(Table table, List<String> ids, String name) {
