@@ -9,7 +9,7 @@ import farwatt.plan.Table;
 import farwatt.quantity.Show;
 import farwatt.quantity.Unit;
 import farwatt.quantity.Units;
-import farwatt.report.Cancel;
+import farwatt.report.Messages;
 import farwatt.report.Progress;
 import farwatt.review.CornerVerdict;
 import farwatt.review.Finding;
@@ -32,7 +32,12 @@ final class CheckVerb extends PlanVerb {
         Optional<Corner> corner = corner();
         Calculation calculation = calculation();
         Review found = corner.isPresent() ? Reviewer.review(calculation, corner.get()) : Reviewer.review(calculation);
-        Review review = Remedies.of(calculation, found, Progress.SILENT, new Cancel());
+        Review review;
+        try (Underway underway = new Underway(output())) {
+            Progress progress = underway.progress(
+                    (share, what) -> Messages.text(CommandCode.SEEKING, Math.round(100 * share), what));
+            review = Remedies.of(calculation, found, progress, underway.cancel());
+        }
         List<Finding> findings = new ArrayList<>(review.findings());
         notices().stream().map(FindingsOut::of).filter(f -> !known(findings, f)).forEach(findings::add);
         if (json) {

@@ -9,7 +9,9 @@ enum CommandCode implements Code {
     OUT_OF_MEMORY,
     BUG,
     BAD_POLICY,
-    BAD_MAPPING,
+    BAD_KNOWN,
+    BAD_GONE,
+    REPORT_WRITTEN,
     BAD_MEANING,
     NO_EQUALS,
     PLAN_CHANGED,
@@ -46,6 +48,9 @@ enum CommandCode implements Code {
     BAD_STUDY,
     NO_SHEET,
     LIST_WRITTEN,
+    SEEKING,
+    TAKE_OFF_COST,
+    TAKE_OFF_SAME,
     DEMO_END;
 
     @Override

@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
             RoomVerb.class,
             ScriptVerb.class,
             IntakeVerb.class,
+            TakeOffVerb.class,
             WorkbookVerb.class,
             DiagramVerb.class,
             NamesVerb.class,

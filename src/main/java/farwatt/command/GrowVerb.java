@@ -39,10 +39,9 @@ final class GrowVerb extends StudyVerb {
     @Override
     void study(Ground ground, Effort effort) throws Refusal, IOException {
         picture.check(scenario());
-        Grown grown = Grow.until(ground, copy, until, most, effort);
+        Grown grown = Grow.until(ground, copy, until, most, Sides.of(ground, until), effort);
         if (picture.isWanted()) {
-            Grown read = Grow.until(ground, copy, until, most, Sides.of(ground, until), effort);
-            picture.write(output(), List.of(StudyCharts.of(read, copy, picture.below(ground))));
+            picture.write(output(), List.of(StudyCharts.of(grown, copy, picture.below(ground))));
         }
         if (json) {
             json(ground, grown);

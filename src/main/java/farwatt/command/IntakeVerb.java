@@ -1,30 +1,26 @@
 package farwatt.command;
 
-import farwatt.engine.PlanWording;
-import farwatt.file.Fingerprint;
-import farwatt.file.Opened;
+import farwatt.file.FileCode;
+import farwatt.file.KeptMapping;
 import farwatt.file.PlanReader;
-import farwatt.file.SafeSave;
-import farwatt.file.Underneath;
 import farwatt.intake.Intake;
 import farwatt.intake.Mapping;
 import farwatt.intake.Meaning;
 import farwatt.intake.OpenList;
 import farwatt.intake.Outcome;
-import farwatt.intake.RowState;
 import farwatt.intake.TakeIn;
 import farwatt.intake.Taken;
 import farwatt.intake.Wishes;
-import farwatt.plan.Change;
-import farwatt.plan.Edit;
-import farwatt.plan.Plan;
 import farwatt.report.Cancel;
 import farwatt.report.Messages;
 import farwatt.report.Refusal;
 import farwatt.workbook.Origin;
 import farwatt.workbook.WayBack;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -87,18 +83,55 @@ final class IntakeVerb implements Callable<Integer> {
     @Option(names = "--json", description = "Answers as JSON.")
     private boolean json;
 
+    @Option(
+            names = "--known",
+            paramLabel = "MANNER",
+            description = "Devices that the plan has already: update (they follow the list, the default), skip (they"
+                    + " stay), add (the list's are others).")
+    private String known = "update";
+
+    @Option(
+            names = "--gone",
+            paramLabel = "MANNER",
+            description = "Devices of the plan that the list does not name: leave (the default), out-of-use, remove.")
+    private String gone = "leave";
+
+    @Option(names = "--report", paramLabel = "FILE", description = "Writes the report of every row as a workbook.")
+    private @Nullable Path report;
+
     @Override
     public Integer call() throws Exception {
-        TakeIn.Policy chosen = policy();
+        TakeIn.Manner manner = new TakeIn.Manner(
+                chosen(TakeIn.Policy.values(), policy, CommandCode.BAD_POLICY),
+                chosen(TakeIn.Known.values(), known, CommandCode.BAD_KNOWN),
+                chosen(TakeIn.Gone.values(), gone, CommandCode.BAD_GONE));
         Optional<Origin> origin = Files.isRegularFile(list) ? WayBack.origin(list) : Optional.empty();
         if (origin.isPresent() && into != null) {
-            HandoverBack.Manner manner = preview
-                    ? HandoverBack.Manner.LOOK
-                    : chosen == TakeIn.Policy.STOP ? HandoverBack.Manner.WHOLE : HandoverBack.Manner.WHAT_FITS;
-            return new HandoverBack(farwatt.output, list, into, origin.get()).take(manner);
+            return back(into, origin.get(), manner.policy());
         }
-        Mapping kept = kept();
-        Wishes plain = Wishes.NONE.with(changed(kept));
+        Outcome outcome = outcome();
+        if (keepMapping != null) {
+            kept("", outcome.mappingUsed()).write(keepMapping);
+        }
+        Optional<IntakeInto> target =
+                into == null ? Optional.empty() : Optional.of(new IntakeInto(farwatt.output, into, outcome, manner));
+        Optional<Taken> taken = target.map(IntakeInto::taken);
+        if (json) {
+            new IntakeOut(farwatt.output).json(outcome, taken);
+        } else {
+            new IntakeOut(farwatt.output).text(outcome, taken);
+        }
+        if (report != null) {
+            new IntakeBook(String.valueOf(list.getFileName()), outcome, taken)
+                    .write(report, LocalDate.now(ZoneId.systemDefault()));
+            farwatt.output.say(Messages.text(CommandCode.REPORT_WRITTEN, report));
+        }
+        boolean looks = preview || target.isEmpty();
+        return looks ? Exit.DONE : target.get().take(remember);
+    }
+
+    private Outcome outcome() throws IOException, Refusal {
+        Wishes plain = Wishes.NONE.with(changed(kept()));
         Wishes wishes = password == null ? plain : plain.withPassword(password);
         OpenList open = Intake.open(list, wishes, new Cancel());
         for (String mend : mends) {
@@ -106,19 +139,18 @@ final class IntakeVerb implements Callable<Integer> {
             int mark = edge.left().indexOf('/');
             open.mend(edge.left().substring(0, Math.max(0, mark)), edge.left().substring(mark + 1), edge.right());
         }
-        Outcome outcome = open.outcome();
-        if (keepMapping != null) {
-            MappingFile.write(keepMapping, outcome.mappingUsed());
-        }
-        if (json) {
-            new IntakeOut(farwatt.output).json(outcome);
-        } else {
-            new IntakeOut(farwatt.output).text(outcome);
-        }
-        if (preview || into == null) {
-            return Exit.DONE;
-        }
-        return take(outcome, chosen, into);
+        return open.outcome();
+    }
+
+    private int back(Path plan, Origin origin, TakeIn.Policy chosen) throws Exception {
+        HandoverBack.Manner manner = preview
+                ? HandoverBack.Manner.LOOK
+                : chosen == TakeIn.Policy.STOP ? HandoverBack.Manner.WHOLE : HandoverBack.Manner.WHAT_FITS;
+        return new HandoverBack(farwatt.output, list, plan, origin).take(manner);
+    }
+
+    static KeptMapping kept(String name, Mapping mapping) {
+        return new KeptMapping(name, mapping.columns(), mapping.answers());
     }
 
     /** The mapping of a file, or the one that the plan keeps under this name. */
@@ -127,12 +159,15 @@ final class IntakeVerb implements Callable<Integer> {
             return Mapping.NONE;
         }
         boolean inPlan = !Files.exists(mapping) && into != null && Files.exists(into);
-        if (!inPlan || into == null) {
-            return MappingFile.read(mapping);
+        KeptMapping found;
+        if (inPlan && into != null) {
+            String name = mapping.toString();
+            found = KeptMapping.of(PlanReader.read(into).plan(), name)
+                    .orElseThrow(() -> Refusal.of(FileCode.NO_MAPPING, name));
+        } else {
+            found = KeptMapping.read(mapping);
         }
-        String name = mapping.toString();
-        return PlanMappings.of(PlanReader.read(into).plan(), name)
-                .orElseThrow(() -> Refusal.of(CommandCode.BAD_MAPPING, name));
+        return new Mapping(found.columns(), found.answers());
     }
 
     /** What a person lays down at the command line goes before what was kept. */
@@ -162,55 +197,12 @@ final class IntakeVerb implements Callable<Integer> {
         return new Edge(text.substring(0, at).strip(), text.substring(at + 1).strip());
     }
 
-    private TakeIn.Policy policy() throws Refusal {
-        for (TakeIn.Policy each : TakeIn.Policy.values()) {
-            if (each.name().toLowerCase(Locale.ROOT).equals(policy)) {
+    private static <T extends Enum<T>> T chosen(T[] ways, String word, CommandCode unknown) throws Refusal {
+        for (T each : ways) {
+            if (each.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(word)) {
                 return each;
             }
         }
-        throw Refusal.of(CommandCode.BAD_POLICY, policy);
-    }
-
-    private int take(Outcome outcome, TakeIn.Policy chosen, Path target) throws Refusal {
-        boolean there = Files.exists(target);
-        Plan plan = Plan.EMPTY;
-        Fingerprint fingerprint = Fingerprint.NONE;
-        if (there) {
-            Opened opened = PlanReader.read(target);
-            plan = opened.plan();
-            fingerprint = opened.fingerprint();
-        } else {
-            say(Messages.text(CommandCode.NEW_PLAN, target));
-        }
-        Taken taken = TakeIn.into(plan, outcome, chosen, TakeIn.Known.UPDATE);
-        taken.notices().forEach(notice -> say(notice.line()));
-        taken.questions().forEach(question -> say(question.text()));
-        int held = outcome.count(RowState.HELD_BACK);
-        if (chosen == TakeIn.Policy.STOP && held > 0) {
-            say(Messages.text(CommandCode.HELD_BACK, held));
-            return Exit.WRONG;
-        }
-        List<Change> changes = new ArrayList<>(taken.batch().stream().toList());
-        if (!remember.isEmpty()) {
-            changes.add(PlanMappings.keep(plan, remember, outcome.mappingUsed()));
-        }
-        if (changes.isEmpty()) {
-            say(Messages.text(CommandCode.NOTHING_WRITTEN, target));
-            return Exit.DONE;
-        }
-        Plan after = Edit.apply(plan, new Change.Batch("", changes)).plan();
-        new SafeSave().save(after, target, PlanWording.canonicalFor(after), fingerprint, Underneath.REFUSE);
-        say(Messages.text(
-                CommandCode.TAKEN_IN,
-                target,
-                taken.added().size(),
-                taken.changed().size(),
-                taken.same().size(),
-                taken.gone().size()));
-        return Exit.DONE;
-    }
-
-    private void say(String text) {
-        farwatt.output.say(text);
+        throw Refusal.of(unknown, word);
     }
 }

@@ -44,9 +44,13 @@ public final class Calculation {
 
     /** Works out a plan, looking at the corner the plan names. */
     public static Calculation of(Plan plan) {
+        return of(plan, Corner.of(plan.settings().text("corner")).orElse(Corner.MOST));
+    }
+
+    /** Works out a plan, looking at a corner. */
+    public static Calculation of(Plan plan, Corner corner) {
         Calculation calculation = new Calculation(plan);
-        Corner first = Corner.of(plan.settings().text("corner")).orElse(Corner.MOST);
-        calculation.look(first);
+        calculation.look(corner);
         return calculation;
     }
 

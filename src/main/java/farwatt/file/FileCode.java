@@ -44,7 +44,10 @@ public enum FileCode implements Code {
     NO_RIGHT,
     DISK_FULL,
     NOT_WRITTEN,
-    NEWER_KEPT;
+    NEWER_KEPT,
+    // mappings of lists
+    NO_MAPPING,
+    MAPPING_NOT_WRITTEN;
 
     @Override
     public String room() {

@@ -128,7 +128,7 @@ final class Assembler {
         String name = draft.name();
         if (draft.count() > 1) {
             List<String> ids = names.several(name, draft.count());
-            draft.say(Remark.change(IntakeSays.EXPANDED, draft.count(), ids.get(0), ids.get(ids.size() - 1)));
+            draft.say(Remark.change(IntakeSays.EXPANDED, draft.count(), Names.spoken(ids)));
             return ids;
         }
         Optional<Item> before = before(item, at);

@@ -19,7 +19,7 @@ final class Feeders {
     private static final String MONTHS = "(?:jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])[a-z]*";
     /** A port such as 1/2 that a sheet program showed as a date: 2-Jan. */
     private static final Pattern MONTH = Pattern.compile("(?i)\\d{1,2}[-. ]+" + MONTHS + "\\.?(?:[- ]\\d{2,4})?|"
-            + MONTHS + "[-. ]+\\d{1,4}|\\d{4}-\\d{2}-\\d{2}.*");
+            + MONTHS + "[-. ]+\\d{1,4}|\\d{1,2}[-./]\\d{1,2}[-./]\\d{4}|\\d{4}-\\d{2}-\\d{2}.*");
 
     /**
      * What feeds a row.

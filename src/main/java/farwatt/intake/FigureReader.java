@@ -131,7 +131,10 @@ final class FigureReader {
         char first = text.charAt(at++);
         if (Character.isLetter(first) || first == '°') {
             while (at < text.length()
-                    && (Character.isLetter(text.charAt(at)) || isUnitSlash() || text.charAt(at) == '²')) {
+                    && (Character.isLetter(text.charAt(at))
+                            || isUnitSlash()
+                            || text.charAt(at) == '²'
+                            || isElision())) {
                 at++;
             }
         }
@@ -148,6 +151,12 @@ final class FigureReader {
     /** A slash inside a unit such as Mbit/s. */
     private boolean isUnitSlash() {
         return text.charAt(at) == '/' && at + 1 < text.length() && text.charAt(at + 1) == 's' && isAlone(at + 1);
+    }
+
+    /** A mark between letters, as in "jusqu'à". */
+    private boolean isElision() {
+        char c = text.charAt(at);
+        return (c == '\'' || c == '’') && Character.isLetter(next());
     }
 
     private boolean isAlone(int place) {

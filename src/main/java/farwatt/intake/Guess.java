@@ -51,7 +51,8 @@ record Guess(Meaning meaning, double confidence, String reason) {
         }
         modify(best, tokens);
         if (isSaid("total", tokens)) {
-            best.computeIfPresent(Meaning.WATTS, (m, g) -> new Guess(m, Math.min(g.confidence(), 0.7), g.reason()));
+            best.computeIfPresent(
+                    Meaning.WATTS, (m, g) -> new Guess(m, Math.min(g.confidence() - 0.02, 0.7), g.reason()));
         }
         List<Guess> all = new ArrayList<>(best.values());
         all.sort(BEST_FIRST);

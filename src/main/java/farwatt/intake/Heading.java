@@ -18,6 +18,7 @@ import java.util.Optional;
 record Heading(int first, int after, List<HeadingText> texts, double score) {
     private static final int LOOK = 50;
     private static final double ENOUGH = 1.5;
+    private static final double UNITS_BELOW = 0.2;
 
     Heading {
         texts = List.copyOf(texts);
@@ -35,7 +36,9 @@ record Heading(int first, int after, List<HeadingText> texts, double score) {
             best = better(best, of(sheet, i, i + 1, width, mapping));
             boolean pair = i + 1 < rows.size() && isWords(rows.get(i + 1)) && isWords(rows.get(i));
             if (pair) {
-                best = better(best, of(sheet, i, i + 2, width, mapping));
+                Heading both = of(sheet, i, i + 2, width, mapping);
+                boolean units = isUnits(rows.get(i + 1));
+                best = better(best, units ? both.surer() : both);
             }
         }
         return best.filter(h -> h.score >= ENOUGH || (width == 1 && h.score >= 0.9))
@@ -56,6 +59,24 @@ record Heading(int first, int after, List<HeadingText> texts, double score) {
             }
         }
         return Optional.empty();
+    }
+
+    /** A line of units alone belongs to the words above it even where they can do without. */
+    private Heading surer() {
+        return new Heading(first, after, texts, score + UNITS_BELOW);
+    }
+
+    /** True for a line that holds nothing but units, in brackets or bare. */
+    private static boolean isUnits(RawRow row) {
+        for (int column : row.filled()) {
+            String text = Spelling.tidy(row.cell(column).text());
+            boolean brackets = text.length() > 2 && "([".indexOf(text.charAt(0)) >= 0;
+            if (ListUnit.of(brackets ? text.substring(1, text.length() - 1).strip() : text)
+                    .isEmpty()) {
+                return false;
+            }
+        }
+        return row.full() > 0;
     }
 
     private static Optional<Heading> better(Optional<Heading> best, Heading other) {

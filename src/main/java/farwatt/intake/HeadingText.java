@@ -19,6 +19,8 @@ record HeadingText(String shown, String words, Optional<ListUnit> unit, Optional
             "(?:@|\\bat\\b|\\bbei\\b|\\bà\\b)\\s*(\\d+(?:[.,]\\d+)?)\\s*V(?:DC)?\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern BRACKETS = Pattern.compile("[(\\[]\\s*([^)\\]]{1,20}?)\\s*[)\\]]");
     private static final Pattern LAST = Pattern.compile("^(.*?)[\\s_,/:.-]+(\\S{1,9})$");
+    private static final Pattern FIRST =
+            Pattern.compile("(W|mW|kW|mA|Watts?)[\\s_/:.-]+((?:each|per|unit|pc|piece|total|max|typ)\\b.*)");
     private static final Pattern CAMEL_UNIT = Pattern.compile("^(.{2,}?[a-zäöüß])_?(W|mW|mA)$");
 
     private static final HeadingText EMPTY = new HeadingText("", "", Optional.empty(), Optional.empty(), false);
@@ -46,7 +48,21 @@ record HeadingText(String shown, String words, Optional<ListUnit> unit, Optional
         return trailing(shown, rest.strip(), volts);
     }
 
+    /** A heading that as a whole is a trade word has no unit at its end: the last letter of a verb is no ampere. */
+    private static boolean isKnown(String words) {
+        return Words.headings(words).stream()
+                .anyMatch(entry -> !entry.weak() && !entry.meaning().isMeasured());
+    }
+
     private static HeadingText trailing(String shown, String rest, Optional<BigDecimal> volts) {
+        String whole = Spelling.fold(rest);
+        if (isKnown(whole)) {
+            return new HeadingText(shown, whole, Optional.empty(), volts, false);
+        }
+        Matcher first = FIRST.matcher(rest);
+        if (first.matches()) {
+            return new HeadingText(shown, Spelling.fold(first.group(2)), ListUnit.of(first.group(1)), volts, false);
+        }
         for (Pattern pattern : new Pattern[] {LAST, CAMEL_UNIT}) {
             Matcher last = pattern.matcher(rest);
             if (last.matches()) {

@@ -116,6 +116,8 @@ public enum IntakeSays implements Code {
     ASK_PORTS,
     ASK_DECIMAL,
     ASK_SECTIONS,
+    ASK_KNOWN,
+    ASK_GONE,
     ASK_UNIT,
     ASK_WATTS_AT,
     AS_ABOVE,

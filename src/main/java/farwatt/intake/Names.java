@@ -15,6 +15,9 @@ final class Names {
     private static final Pattern NUMBERED = Pattern.compile("(.*\\D)(\\d{1,6})");
     private static final Pattern SPAN = Pattern.compile("(.*?)(\\d{1,6})\\s*[-–—]\\s*(\\d{1,6})");
 
+    /** More ids than that are not named one by one. */
+    private static final int MOST_SPOKEN = 8;
+
     private final Set<String> used = new HashSet<>();
     /** Where the search for a free number goes on, so that many rows of one name stay quick. */
     private final Map<String, Integer> next = new HashMap<>();
@@ -49,6 +52,21 @@ final class Names {
         }
         String longer = name + " (" + word + ")";
         return !word.isEmpty() && take(longer) ? longer : numbered(name);
+    }
+
+    /** Ids as a sentence names them: first and last where they follow each other, else one by one. */
+    static String spoken(List<String> ids) {
+        Matcher first = NUMBERED.matcher(ids.get(0));
+        boolean follow = first.matches();
+        for (int i = 1; follow && i < ids.size(); i++) {
+            follow = ids.get(i).equals(first.group(1) + (Integer.parseInt(first.group(2)) + i));
+        }
+        if (follow && ids.size() > 2) {
+            return ids.get(0) + " to " + ids.get(ids.size() - 1);
+        }
+        return ids.size() <= MOST_SPOKEN
+                ? String.join(", ", ids)
+                : String.join(", ", ids.subList(0, MOST_SPOKEN - 1)) + " … " + ids.get(ids.size() - 1);
     }
 
     /** Ids for several devices of one name. */

@@ -2,6 +2,7 @@ package farwatt.intake;
 
 import farwatt.catalogue.Catalogue;
 import farwatt.plan.Row;
+import farwatt.plan.StepPath;
 import farwatt.plan.Table;
 import farwatt.quantity.Decimal;
 import java.math.BigDecimal;
@@ -18,40 +19,9 @@ import java.util.Set;
  * only where the heading names a unit and every cell is a number.
  */
 final class OwnColumns {
-    private static final Set<String> RESERVED = Set.of(
-            "if",
-            "then",
-            "else",
-            "or",
-            "and",
-            "not",
-            "is",
-            "yes",
-            "no",
-            "this",
-            "plan",
-            "of",
-            "where",
-            "on",
-            "under",
-            "total",
-            "mean",
-            "least",
-            "greatest",
-            "every",
-            "some",
-            "count",
-            "min",
-            "max",
-            "abs",
-            "sqrt",
-            "round",
-            "down",
-            "up",
-            "id",
-            "run",
-            "feeder",
-            "name");
+    /** Names that every row has, or that a way through the plan begins with. */
+    private static final Set<String> ROW_WORDS = Set.of("id", "run", "feeder", "name");
+
     private static final Set<Meaning> KEPT =
             Set.of(Meaning.OWN, Meaning.SERIAL, Meaning.MAC, Meaning.ASSET, Meaning.PRICE);
 
@@ -125,7 +95,8 @@ final class OwnColumns {
     }
 
     private static boolean isTaken(String name) {
-        return RESERVED.contains(name)
+        return StepPath.isReserved(name)
+                || ROW_WORDS.contains(name)
                 || Table.of(name).isPresent()
                 || Catalogue.all().stream().anyMatch(n -> n.key().equals(name));
     }

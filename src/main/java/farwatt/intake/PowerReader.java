@@ -95,8 +95,10 @@ final class PowerReader {
     }
 
     private Power watts(List<Figure> watts) {
-        if (watts.stream().anyMatch(f -> f.other().isPresent())) {
-            return ambiguous(watts.get(0));
+        Optional<Figure> open =
+                watts.stream().filter(f -> f.other().isPresent()).findFirst();
+        if (open.isPresent()) {
+            return ambiguous(open.get());
         }
         return switch (figures.join()) {
             case RANGE -> range(watts);

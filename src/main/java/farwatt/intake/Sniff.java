@@ -1,5 +1,6 @@
 package farwatt.intake;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -103,9 +104,8 @@ final class Sniff {
                 return zip.getEntry("content.xml") != null ? FileKind.OPEN_DOCUMENT : FileKind.ARCHIVE;
             }
             return office(zip, types);
-        } catch (ZipException broken) {
-            return FileKind.DAMAGED;
-        } catch (IllegalArgumentException badName) {
+        } catch (ZipException | EOFException | IllegalArgumentException broken) {
+            // the last of them is said of names
             return FileKind.DAMAGED;
         }
     }

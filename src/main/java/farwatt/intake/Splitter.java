@@ -10,6 +10,7 @@ import java.util.List;
  */
 final class Splitter {
     private static final int LONGEST_QUOTED = 20_000;
+    private static final String GUARDED = "=+-@\t\r";
 
     private final String text;
     private final char delimiter;
@@ -83,7 +84,7 @@ final class Splitter {
         while (at < text.length() && text.charAt(at) != delimiter && !isBreak(text.charAt(at))) {
             at++;
         }
-        cells.add(alike.text(text, start, at));
+        cells.add(alike.text(text, isGuarded(start) ? start + 1 : start, at));
     }
 
     private void quoted(int open, int close) {
@@ -94,7 +95,8 @@ final class Splitter {
                 line++;
             }
         }
-        cells.add(RawCell.text(inside.replace("\"\"", "\"")));
+        boolean guarded = inside.startsWith("'") && isGuarded(open + 1);
+        cells.add(RawCell.text((guarded ? inside.substring(1) : inside).replace("\"\"", "\"")));
         at = afterBlanks(close + 1);
     }
 
@@ -116,6 +118,15 @@ final class Splitter {
         }
         scans -= i - open;
         return -1;
+    }
+
+    /** A mark that programs put before what a sheet program would run, so that it stays text. */
+    private boolean isGuarded(int start) {
+        int i = start;
+        while (i < text.length() && text.charAt(i) == '\'') {
+            i++;
+        }
+        return i > start && i < text.length() && text.charAt(i) != delimiter && GUARDED.indexOf(text.charAt(i)) >= 0;
     }
 
     private boolean endsCell(int place) {

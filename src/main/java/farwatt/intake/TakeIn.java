@@ -43,11 +43,30 @@ public final class TakeIn {
         ADD
     }
 
+    /** What becomes of the plan's devices that the list does not name. */
+    public enum Gone {
+        /** They stay as they are. */
+        LEAVE,
+        /** They stay, but are not in use. */
+        OUT_OF_USE,
+        /** They are removed, and the runs that end at them. */
+        REMOVE
+    }
+
+    /** How a list is taken in. */
+    public record Manner(Policy policy, Known known, Gone gone) {
+        /** What is usual where a list is taken in by hand. */
+        public static final Manner USUAL = new Manner(Policy.SKIP, Known.UPDATE, Gone.LEAVE);
+    }
+
     private final Plan plan;
     private final Outcome outcome;
-    private final Known known;
+    private final Manner manner;
     private final Names names = new Names();
     private final List<Change> changes = new ArrayList<>();
+    /** Cells that the list says otherwise, whether they follow it or not. */
+    private final List<Change> differing = new ArrayList<>();
+
     private final List<String> added = new ArrayList<>();
     private final List<String> changed = new ArrayList<>();
     private final List<String> same = new ArrayList<>();
@@ -60,32 +79,45 @@ public final class TakeIn {
     private final Map<String, String> ownNames = new HashMap<>();
     private final int[] ends = new int[Table.values().length];
 
-    private TakeIn(Plan plan, Outcome outcome, Known known) {
+    private TakeIn(Plan plan, Outcome outcome, Manner manner) {
         this.plan = plan;
         this.outcome = outcome;
-        this.known = known;
+        this.manner = manner;
         plan.ids().forEach(names::take);
         for (Table table : Table.values()) {
             ends[table.ordinal()] = plan.rows(table).size();
         }
     }
 
-    /** What taking the list into the plan does. */
+    /** What taking the list into the plan does where devices that the list does not name stay. */
     public static Taken into(Plan plan, Outcome outcome, Policy policy, Known known) {
-        int held = outcome.count(RowState.HELD_BACK);
-        if (policy == Policy.STOP && held > 0) {
-            Notice stopped = Notice.of(Level.FAIL, IntakeSays.STOPPED, Place.NONE, held);
-            return new Taken(Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(stopped));
-        }
-        return new TakeIn(plan, outcome, known).taken(policy);
+        return into(plan, outcome, new Manner(policy, known, Gone.LEAVE));
     }
 
-    private Taken taken(Policy policy) {
+    /** What taking the list into the plan does. */
+    public static Taken into(Plan plan, Outcome outcome, Manner manner) {
+        int held = outcome.count(RowState.HELD_BACK);
+        if (manner.policy() == Policy.STOP && held > 0) {
+            Notice stopped = Notice.of(Level.FAIL, IntakeSays.STOPPED, Place.NONE, held);
+            return new Taken(
+                    Optional.empty(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(stopped));
+        }
+        return new TakeIn(plan, outcome, manner).taken();
+    }
+
+    private Taken taken() {
         outcome.ownColumns().forEach(this::ownColumn);
         outcome.zones().forEach(this::zone);
         outcome.switches().forEach(row -> device(Table.SWITCHES, row));
         outcome.devices().forEach(row -> device(Table.DEVICES, row));
-        if (policy == Policy.KEEP) {
+        if (manner.policy() == Policy.KEEP) {
             outcome.held().forEach(row -> device(Table.DEVICES, row));
         }
         TakeInReadings readings = new TakeInReadings(plan);
@@ -94,15 +126,31 @@ public final class TakeIn {
         same.addAll(readings.same());
         notices.addAll(readings.notices());
         TakeInRuns runs = new TakeInRuns(plan, names, devices, outcome);
-        outcome.runs().forEach(run -> runs.place(run).forEach(this::add));
+        outcome.runs().forEach(run -> runs.place(run).forEach(this::run));
         questions.addAll(runs.questions());
         notices.addAll(runs.notices());
+        boolean readingsOnly =
+                outcome.devices().isEmpty() && !outcome.readings().isEmpty();
+        List<String> gone = readingsOnly ? List.of() : gone();
+        changes.addAll(new TakeOut(plan).changes(gone, manner.gone()));
+        List<Difference> differences = manner.known() == Known.ADD ? List.of() : TakeOut.differences(plan, differing);
+        questions.addAll(TakeOut.questions(readingsOnly ? List.of() : differences, gone, manner));
         String label = Messages.text(IntakeSays.STEP, added.size(), changed.size());
         Optional<Change.Batch> batch =
                 changes.isEmpty() ? Optional.empty() : Optional.of(new Change.Batch(label, changes));
-        boolean readingsOnly =
-                outcome.devices().isEmpty() && !outcome.readings().isEmpty();
-        return new Taken(batch, added, changed, same, readingsOnly ? List.of() : gone(), questions, notices);
+        return new Taken(batch, added, changed, same, gone, differences, questions, notices);
+    }
+
+    /** A run that is there follows the list only where its device does. */
+    private void run(Change change) {
+        if (!(change instanceof Change.SetCell)) {
+            add(change);
+            return;
+        }
+        differing.add(change);
+        if (manner.known() != Known.SKIP) {
+            add(change);
+        }
     }
 
     private void add(Change change) {
@@ -166,7 +214,7 @@ public final class TakeIn {
         if (!zone.isEmpty()) {
             row = row.with("zone", zones.getOrDefault(Rows.fold(zone), zone));
         }
-        Optional<Row> there = known == Known.ADD ? Optional.empty() : known(table, row);
+        Optional<Row> there = manner.known() == Known.ADD ? Optional.empty() : known(table, row);
         if (there.isEmpty()) {
             String id = names.take(row.id()) ? row.id() : names.numbered(row.id());
             devices.put(Rows.fold(listed.id()), id);
@@ -175,9 +223,11 @@ public final class TakeIn {
             return;
         }
         devices.put(Rows.fold(listed.id()), there.get().id());
-        List<Change> differences = known == Known.SKIP ? List.of() : differences(table, there.get(), row);
-        (differences.isEmpty() ? same : changed).add(there.get().id());
-        changes.addAll(differences);
+        List<Change> found = differences(table, there.get(), row);
+        differing.addAll(found);
+        boolean stays = found.isEmpty() || manner.known() == Known.SKIP;
+        (stays ? same : changed).add(there.get().id());
+        changes.addAll(stays ? List.of() : found);
     }
 
     /** The plan's row of this name, unless both say where they are and it is elsewhere. */

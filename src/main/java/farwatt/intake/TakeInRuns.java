@@ -19,6 +19,8 @@ import java.util.Optional;
 /** Places a list's runs in a plan: the feeding switch by its name, the run that feeds a known device brought up to date. */
 final class TakeInRuns {
     private static final String OPEN = "leave open";
+    private static final Map<String, Table> NEW =
+            Map.of("new edge switch", Table.SWITCHES, "new source", Table.SOURCES);
 
     private final Plan plan;
     private final Names names;
@@ -37,6 +39,7 @@ final class TakeInRuns {
         this.devices = devices;
         this.answers = outcome.mapping();
         choices.add(OPEN);
+        NEW.keySet().stream().sorted().forEach(choices::add);
         for (Table table : List.of(Table.SOURCES, Table.SWITCHES)) {
             for (Row row : plan.rows(table)) {
                 feeders.putIfAbsent(Feeders.bare(row.id()), row.id());
@@ -51,15 +54,34 @@ final class TakeInRuns {
         }
     }
 
-    /** The changes that put a run in. */
+    /** The changes that put a run in, with what feeds it where that is to be made. */
     List<Change> place(Row listed) {
+        List<Change> made = new ArrayList<>();
+        made.addAll(begun(listed.text("from")));
+        made.addAll(placed(listed));
+        return made;
+    }
+
+    /** The switch or source that is to be made for a name that the plan does not have. */
+    private List<Change> begun(String typed) {
+        Optional<Table> table = Optional.ofNullable(NEW.get(answer(typed)));
+        String bare = Feeders.bare(typed);
+        if (table.isEmpty() || feeders.containsKey(bare)) {
+            return List.of();
+        }
+        String id = names.apart(typed, "feeds");
+        feeders.put(bare, id);
+        return List.of(new Change.AddRow(table.get(), 0, Row.of(id)));
+    }
+
+    private List<Change> placed(Row listed) {
         String to = devices.getOrDefault(Rows.fold(listed.text("to")), listed.text("to"));
         Row run = listed.with("to", to);
         String from = listed.text("from");
         if (!from.isEmpty()) {
             Optional<String> feeder = feeder(from);
             run = feeder.isPresent() ? run.with("from", feeder.get()) : run.without("from");
-            if (feeder.isEmpty()) {
+            if (feeder.isEmpty() || !answer(from).isEmpty()) {
                 unknown.merge(from, 1, Integer::sum);
             }
         }
@@ -70,10 +92,14 @@ final class TakeInRuns {
         return List.of(new Change.AddRow(Table.RUNS, 0, run.renamed(names.apart("run " + to, ""))));
     }
 
+    private String answer(String typed) {
+        return answers.answer("feeder:" + typed, "");
+    }
+
     /** The switch or source of a name, spelled with or without blanks and marks; or the one a person named instead. */
     private Optional<String> feeder(String typed) {
-        String answer = answers.answer("feeder:" + typed, "");
-        String wanted = answer.isEmpty() ? typed : answer;
+        String answer = answer(typed);
+        String wanted = answer.isEmpty() || NEW.containsKey(answer) ? typed : answer;
         Optional<Plan.Spot> spot =
                 plan.find(wanted).filter(s -> s.table() == Table.SOURCES || s.table() == Table.SWITCHES);
         if (spot.isPresent()) {
@@ -83,18 +109,24 @@ final class TakeInRuns {
         return Optional.ofNullable(feeders.get(Feeders.bare(wanted)));
     }
 
-    /** One question for every feeding switch that the plan does not have. */
+    /** One question for every feeding switch that the plan does not have by this name. */
     List<Question> questions() {
         List<Question> questions = new ArrayList<>();
-        unknown.forEach((name, count) -> questions.add(
-                new Question("feeder:" + name, Messages.text(IntakeSays.ASK_FEEDER, name, count), choices, OPEN)));
+        unknown.forEach((name, count) -> {
+            String used = answer(name).isEmpty() ? OPEN : answer(name);
+            String text = Messages.text(IntakeSays.ASK_FEEDER, name, count);
+            questions.add(new Question("feeder:" + name, text, choices, used));
+        });
         return questions;
     }
 
     List<Notice> notices() {
         List<Notice> notices = new ArrayList<>();
-        unknown.forEach(
-                (name, count) -> notices.add(Notice.of(Level.WARN, IntakeSays.NO_FEEDER, Place.NONE, name, count)));
+        unknown.forEach((name, count) -> {
+            if (feeder(name).isEmpty()) {
+                notices.add(Notice.of(Level.WARN, IntakeSays.NO_FEEDER, Place.NONE, name, count));
+            }
+        });
         return notices;
     }
 }

@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param added ids of new devices
  * @param changed ids of devices that were there and get other cells
  * @param same ids of devices that were there and stay as they are
- * @param gone ids of the plan's devices that the list does not name; they stay
+ * @param gone ids of the plan's devices that the list does not name
+ * @param differences the cells of devices and runs that were there and that the list says otherwise
  * @param questions what a person should decide
  * @param notices what else is to be said
  */
@@ -22,6 +23,7 @@ public record Taken(
         List<String> changed,
         List<String> same,
         List<String> gone,
+        List<Difference> differences,
         List<Question> questions,
         List<Notice> notices) {
     public Taken {
@@ -29,6 +31,7 @@ public record Taken(
         changed = List.copyOf(changed);
         same = List.copyOf(same);
         gone = List.copyOf(gone);
+        differences = List.copyOf(differences);
         questions = List.copyOf(questions);
         notices = List.copyOf(notices);
     }

@@ -88,12 +88,16 @@ final class SensitivityPicture implements Picture {
                 + study.of().text(input.above());
     }
 
+    /** Two for each input: its step down, its step up. */
     @Override
     public List<Tip> tips() {
         List<Tip> tips = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
-            Box row = new Box(0, TOP + i * ROW, names + 2 * SIDE + plot, ROW);
-            tips.add(new Tip(frame.moved(row), said(inputs.get(i))));
+            double wide = names + 2 * SIDE + plot;
+            Box down = new Box(0, TOP + i * ROW, wide, ROW / 2);
+            Box up = new Box(0, TOP + (i + 0.5) * ROW, wide, ROW / 2);
+            tips.add(new Tip(frame.moved(down), said(inputs.get(i))));
+            tips.add(new Tip(frame.moved(up), said(inputs.get(i))));
         }
         return tips;
     }

@@ -81,6 +81,11 @@ public record StepPath(String row, String name) {
         return isName(id) && !WORDS.contains(id) ? id : "'" + id.replace("'", "''") + "'";
     }
 
+    /** True for a word that has a meaning in expressions, or may get one: no column or value can be named so. */
+    public static boolean isReserved(String name) {
+        return WORDS.contains(name);
+    }
+
     /** True for a letter followed by letters, digits and underscores, of any script. */
     public static boolean isName(String text) {
         return !text.isEmpty()

@@ -23,15 +23,14 @@ record Attempt(Effort effort, double size, List<Step> steps, String text) {
         steps = List.copyOf(steps);
     }
 
-    /** Both together. */
+    /** Both together, whichever of them is asked: the larger is named first, then by their words. */
     Attempt and(Attempt other) {
-        boolean larger = effort.compareTo(other.effort) < 0;
+        int larger = effort.compareTo(other.effort);
+        if (larger < 0 || (larger == 0 && text.compareTo(other.text) > 0)) {
+            return other.and(this);
+        }
         List<Step> both = new ArrayList<>(steps);
         both.addAll(other.steps);
-        return new Attempt(
-                larger ? other.effort : effort,
-                size + other.size,
-                both,
-                TryPhrase.TRY_BOTH.text(larger ? text : other.text, larger ? other.text : text));
+        return new Attempt(effort, size + other.size, both, TryPhrase.TRY_BOTH.text(text, other.text));
     }
 }

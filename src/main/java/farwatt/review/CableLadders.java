@@ -151,7 +151,15 @@ final class CableLadders {
         one(Effort.CABLE, "sheath", TryPhrase.TRY_SHEATH.text(ground.id(run)), ground.set(run, "sheath", "outdoor"));
     }
 
-    /** On a port of its own number. */
+    /** On a port that asks before those without a number, and before those of higher numbers. */
+    void earlier(Tree.Feed feed) {
+        double now = ground.number(Ground.run(feed), "port");
+        if (Double.isNaN(now) || now > 1) {
+            port(feed);
+        }
+    }
+
+    /** On a port of its own number: the lowest that is free. */
     void port(Tree.Feed feed) {
         Spot run = Ground.run(feed);
         Set<Integer> taken = new HashSet<>();

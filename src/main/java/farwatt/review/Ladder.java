@@ -17,6 +17,8 @@ record Ladder(String what, int count, IntFunction<Attempt> rung, Climb climb) {
     enum Climb {
         /** One after the other. */
         STEP,
+        /** The same, each of another row, so that two of them can be made together. */
+        EACH,
         /** By halving: what mends is mended further up as well. */
         HALVE
     }
@@ -25,30 +27,44 @@ record Ladder(String what, int count, IntFunction<Attempt> rung, Climb climb) {
         return new Ladder(what, rungs.size(), rungs::get, Climb.STEP);
     }
 
-    /** The first rung that mends; empty where none does. */
-    Optional<Attempt> first(Predicate<Attempt> mends) {
-        if (climb == Climb.STEP) {
+    /**
+     * The first rung that mends; empty where none does.
+     *
+     * @param may false only for what does not mend, and quicker to ask
+     */
+    Optional<Attempt> first(Predicate<Attempt> may, Predicate<Attempt> mends) {
+        if (climb != Climb.HALVE) {
             for (int i = 0; i < count; i++) {
-                if (mends.test(rung.apply(i))) {
-                    return Optional.of(rung.apply(i));
+                Attempt attempt = rung.apply(i);
+                if (may.test(attempt) && mends.test(attempt)) {
+                    return Optional.of(attempt);
                 }
             }
             return Optional.empty();
         }
-        if (!mends.test(rung.apply(count - 1))) {
-            return Optional.empty();
+        int low = halved(may, 0);
+        if (low < count && !mends.test(rung.apply(low))) {
+            low = halved(mends, low + 1);
         }
-        int low = 0;
+        return low < count ? Optional.of(rung.apply(low)) : Optional.empty();
+    }
+
+    /** The first from a rung on for which something holds, the number of rungs where it does not hold for the last. */
+    private int halved(Predicate<Attempt> holds, int from) {
+        if (from >= count || !holds.test(last())) {
+            return count;
+        }
+        int low = from;
         int high = count - 1;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (mends.test(rung.apply(middle))) {
+            if (holds.test(rung.apply(middle))) {
                 high = middle;
             } else {
                 low = middle + 1;
             }
         }
-        return Optional.of(rung.apply(high));
+        return high;
     }
 
     /** The rung that goes furthest. */

@@ -34,18 +34,20 @@ final class Ladders {
         switch (code) {
             case NO_OPERATING_POINT, NO_OPERATING_POINT_TREE, OVERLOAD, RIGHT, FLOOR_SWITCH, RESERVE, START_NEVER ->
                 power();
-            case PORT_LIMIT, DEMOTED_SHORT, FLOOR, DARK, DARK_SWITCH, NO_CLASS -> {
+            case PORT_LIMIT, DEMOTED_SHORT, FLOOR, PASSIVE_FLOOR, NO_CLASS -> {
                 power();
-                ground.subject().filter(s -> s.table() != Table.RUNS).ifPresent(load::priority);
+                ground.way().stream().limit(1).forEach(load::moved);
+            }
+            case DARK, DARK_SWITCH -> {
+                power();
+                ground.subject().ifPresent(load::priority);
+                ground.way().stream().limit(1).forEach(cable::earlier);
                 ground.way().stream().limit(1).forEach(load::moved);
             }
             case OVER_CLASS -> ground.subject().ifPresent(gear::deviceClass);
             case RUNAWAY, HOT_WIRE, WIRE_AMPS -> {
                 power();
-                ground.way().stream().limit(1).forEach(feed -> {
-                    load.cooler(feed);
-                    cable.heat(Ground.run(feed));
-                });
+                ground.way().stream().limit(1).forEach(feed -> cable.heat(Ground.run(feed)));
             }
             case NEED -> needs();
             default -> site(code);
@@ -56,6 +58,7 @@ final class Ladders {
         ground.way().forEach(feed -> {
             cable.power(feed);
             cable.runLimit(feed);
+            load.cooler(feed);
         });
         ground.nodes().forEach(gear::power);
         ground.nodes().stream().limit(1).forEach(load::lessen);

@@ -11,6 +11,9 @@ import java.util.Optional;
 
 /** Loads elsewhere, in another order, or left out; runs by another way. */
 final class LoadLadders {
+    /** How cables lie, from what holds heat most to what does least. */
+    private static final List<String> AIRIER = List.of("insulated", "conduit", "tray", "open");
+
     private static final int MOVED = 4;
     private static final int PLACES = 3;
 
@@ -57,7 +60,7 @@ final class LoadLadders {
             }
         }
         if (!without.isEmpty()) {
-            all.add(Ladder.of(ground.id(node) + "without", without));
+            all.add(new Ladder(ground.id(node) + "without", without.size(), without::get, Ladder.Climb.EACH));
         }
     }
 
@@ -146,16 +149,19 @@ final class LoadLadders {
 
     private void air(Spot zone) {
         String id = ground.id(zone);
-        String setting = ground.word(zone, "setting");
-        if (!setting.equals("open")) {
-            String text = TryPhrase.TRY_OPEN.text(id, setting);
-            Step step = ground.set(zone, "setting", "open");
-            all.add(Ladder.of(text, List.of(new Attempt(Effort.WAY, 3, List.of(step), text))));
-        }
         if (ground.number(zone, "sun") > 0) {
             String text = TryPhrase.TRY_SHADE.text(id);
             Step step = ground.set(zone, "sun", "0 K");
             all.add(Ladder.of(text, List.of(new Attempt(Effort.WAY, 2, List.of(step), text))));
+        }
+        String setting = ground.word(zone, "setting");
+        List<Attempt> rungs = new ArrayList<>();
+        for (String to : AIRIER.subList(AIRIER.indexOf(setting) + 1, AIRIER.size())) {
+            String text = TryPhrase.TRY_SETTING.text(id, setting, to);
+            rungs.add(new Attempt(Effort.WAY, 3 + rungs.size(), List.of(ground.set(zone, "setting", to)), text));
+        }
+        if (!rungs.isEmpty()) {
+            all.add(Ladder.of(id + "setting", rungs));
         }
     }
 

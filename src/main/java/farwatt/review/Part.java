@@ -11,11 +11,13 @@ import farwatt.plan.Table;
 import farwatt.report.Place;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -25,7 +27,13 @@ import java.util.regex.Pattern;
 final class Part {
     /** Words that gather over a table, and paths to other rows; a row's own relations stay within its part. */
     private static final Pattern ELSEWHERE = Pattern.compile(
-            "\\bof\\s|\\bcount\\b|\\bplan\\b|(?<!\\b(zone|run|feeder|from|to|bundle|this))(?<=[\\p{L}_'])\\.\\s*\\p{L}");
+            "\\bof\\s|\\bcount\\b|\\bplan\\b|(?<!\\b(zone|run|feeder|from|to|bundle|this))(?<=[\\p{L}\\p{N}_'])\\.\\s*\\p{L}");
+
+    /** What a path begins with, in quotes or bare. */
+    private static final Pattern HEAD =
+            Pattern.compile("(?<![.\\p{L}\\p{N}_'])(?:'((?:[^']|'')+)'|([\\p{L}_][\\p{L}\\p{N}_]*))\\s*\\.\\s*\\p{L}");
+
+    private static final Pattern GATHER = Pattern.compile("\\bof\\s|\\bcount\\b|\\bplan\\b");
 
     private static final List<Table> APART = List.of(Table.SOURCES, Table.SWITCHES, Table.RUNS, Table.DEVICES);
 
@@ -33,7 +41,12 @@ final class Part {
     private final Map<Table, Integer> bases = new EnumMap<>(Table.class);
     private final int[] head;
     private final boolean whole;
+    private final Map<String, List<Integer>> needs = new HashMap<>();
     private final Map<Integer, Plan> plans = new HashMap<>();
+    private final List<Least> leasts = new ArrayList<>();
+
+    /** The least reserve share of a part over all corners. */
+    private record Least(int part, double share) {}
 
     Part(Calculation calc) {
         this.calc = calc;
@@ -53,12 +66,35 @@ final class Part {
             calc.related(Table.RUNS, feed.run(), "bundle")
                     .ifPresent(b -> join(run, bundles.computeIfAbsent(b, x -> run)));
         }
+        for (Row need : calc.plan().rows(Table.NEEDS)) {
+            needs.put(need.id(), spokenOf(need.text("holds")));
+        }
+        needs.values().forEach(spoken -> spoken.forEach(row -> join(spoken.get(0), row)));
+    }
+
+    /** The rows that a need speaks of; none where it speaks of a whole table, or of what is no such row. */
+    private List<Integer> spokenOf(String holds) {
+        List<Integer> rows = new ArrayList<>();
+        boolean known = !GATHER.matcher(holds).find();
+        Matcher heads = HEAD.matcher(holds);
+        while (known && heads.find()) {
+            String id = heads.group(1) == null ? heads.group(2) : heads.group(1).replace("''", "'");
+            Optional<Spot> row = APART.stream()
+                    .filter(t -> calc.plan().rows(t).place(id) >= 0)
+                    .findFirst()
+                    .map(t -> new Spot(t, calc.plan().rows(t).place(id)));
+            row.ifPresent(spot -> rows.add(number(spot)));
+            known = row.isPresent();
+        }
+        return known ? rows : List.of();
+    }
+
+    /** True where some need speaks of more than one part. */
+    boolean needOfAll() {
+        return needs.values().stream().anyMatch(List::isEmpty);
     }
 
     private static boolean speaksOfOthers(Plan plan) {
-        if (plan.rows(Table.NEEDS).size() > 0) {
-            return true;
-        }
         boolean[] found = new boolean[1];
         List<Table> all = new ArrayList<>(Table.site());
         all.addAll(List.of(Table.VALUES, Table.PRACTICE, Table.PLAN));
@@ -101,6 +137,10 @@ final class Part {
 
     /** The number of the part that a place belongs to; −1 for what is the whole plan's. */
     int of(Place place) {
+        if (!whole && place.table().equals(Table.NEEDS.key())) {
+            List<Integer> rows = needs.getOrDefault(place.name(), List.of());
+            return rows.isEmpty() ? -1 : top(rows.get(0));
+        }
         Optional<Table> table = Table.of(place.table()).filter(APART::contains);
         int at = table.map(t -> calc.plan().rows(t).place(place.row())).orElse(-1);
         return whole || at < 0 ? -1 : top(base(table.orElseThrow()) + at);
@@ -122,31 +162,50 @@ final class Part {
             }
             plan = plan.with(table, Rows.of(rows));
         }
-        return plan;
+        List<Row> own = new ArrayList<>();
+        for (Row need : calc.plan().rows(Table.NEEDS)) {
+            List<Integer> rows = needs.getOrDefault(need.id(), List.of());
+            if (!rows.isEmpty() && top(rows.get(0)) == part) {
+                own.add(need);
+            }
+        }
+        return plan.with(Table.NEEDS, Rows.of(own));
     }
 
-    /** The least reserve share outside a part over some corners; NaN where there is none. */
-    double leastOutside(int part, Iterable<Corner> corners) {
-        double least = Double.NaN;
+    /** The least reserve share outside a part over all corners; NaN where there is none. */
+    double leastOutside(int part) {
         if (part < 0) {
-            return least;
+            return Double.NaN;
         }
+        if (leasts.isEmpty()) {
+            gatherLeasts();
+        }
+        return leasts.stream()
+                .filter(least -> least.part() != part)
+                .mapToDouble(Least::share)
+                .findFirst()
+                .orElse(Double.NaN);
+    }
+
+    private void gatherLeasts() {
+        Map<Integer, Double> byPart = new HashMap<>();
         Corner before = calc.corner();
-        for (Corner corner : corners) {
+        for (Corner corner : Corner.values()) {
             calc.look(corner);
             for (Table table : Scene.NODES) {
                 Figures sent = calc.figures(table, "sent");
                 Figures available = calc.figures(table, "available");
                 Figures shares = calc.figures(table, "reserve_share");
                 for (int place = 0; place < calc.rows(table); place++) {
-                    if (top(base(table) + place) != part) {
-                        double share = CornerFigures.share(sent.at(place), available.at(place), shares.at(place));
-                        least = Double.isNaN(share) || share >= least ? least : share;
+                    double share = CornerFigures.share(sent.at(place), available.at(place), shares.at(place));
+                    if (!Double.isNaN(share)) {
+                        byPart.merge(top(base(table) + place), share, Math::min);
                     }
                 }
             }
         }
         calc.look(before);
-        return least;
+        byPart.forEach((part, share) -> leasts.add(new Least(part, share)));
+        leasts.sort(Comparator.comparingDouble(Least::share).thenComparing(Least::part));
     }
 }

@@ -1,10 +1,7 @@
 package farwatt.review;
 
 import farwatt.engine.Calculation;
-import farwatt.plan.Plan;
-import farwatt.quantity.Show;
-import farwatt.quantity.Unit;
-import farwatt.quantity.Units;
+import farwatt.plan.Plan.Spot;
 import farwatt.report.Cancel;
 import farwatt.report.Level;
 import farwatt.report.Progress;
@@ -12,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Looks for changes that mend what fails: each is made on a working copy, solved in every corner, and offered only if
@@ -20,10 +18,10 @@ import java.util.Map;
  */
 public final class Remedies {
     /** Rows looked at in one search over all findings: a few seconds of work. */
-    private static final long WORK = 500_000;
+    private static final long WORK = 2_000_000;
 
     /** Attempts that a finding needs at least; where there is no time for so many none is begun. */
-    private static final int ATTEMPTS = 30;
+    private static final int ATTEMPTS = 100;
 
     private final Calculation calc;
     private final Review review;
@@ -71,22 +69,36 @@ public final class Remedies {
         if (work + (long) ATTEMPTS * Trial.rows(parts.plan(part)) > WORK) {
             return finding.unmended(TryPhrase.TRY_UNSOUGHT.text());
         }
-        Trial trial = trials.computeIfAbsent(part, p -> new Trial(parts.plan(p)));
-        List<Ladder> ladders = Ladders.of(new Ground(trial.calc(), calc.plan(), finding));
+        Trial trial = trial(part);
+        Ground ground = new Ground(trial.calc(), calc.plan(), finding);
+        List<Ladder> ladders = Ladders.of(ground);
         if (ladders.isEmpty()) {
             return finding;
         }
+        long before = trial.work();
         Search search = new Search(trial, finding, cancel);
         List<Search.Mended> found = search.search(ladders);
-        work += search.work();
+        work += trial.work() - before;
         if (found.isEmpty()) {
             String nearest = search.nearest()
-                    .map(n -> TryPhrase.TRY_NEAREST.text(
-                            n.attempt().text(), firstSentence(n.outcome().left())))
+                    .map(attempt ->
+                            TryPhrase.TRY_NEAREST.text(attempt.text(), firstSentence(trial.left(attempt, finding))))
                     .orElse(TryPhrase.TRY_NOTHING.text());
             return finding.unmended(nearest);
         }
-        return finding.mended(found.stream().map(m -> remedy(m, trial, part)).toList());
+        Optional<Spot> node = ground.nodes().stream().findFirst();
+        return finding.mended(
+                found.stream().map(m -> remedy(m, trial, part, node)).toList());
+    }
+
+    private Trial trial(int part) {
+        Trial known = trials.get(part);
+        if (known == null) {
+            Optional<Trial> whole = part >= 0 && parts.needOfAll() ? Optional.of(trial(-1)) : Optional.empty();
+            known = new Trial(parts.plan(part), whole);
+            trials.put(part, known);
+        }
+        return known;
     }
 
     /** What fails, without the advice that follows. */
@@ -94,52 +106,13 @@ public final class Remedies {
         return text.replaceFirst("(?<=[^.])\\. [A-Z].*$", ".");
     }
 
-    private Remedy remedy(Search.Mended mended, Trial trial, int part) {
-        Review after = mended.outcome().review().orElseThrow();
-        double least = leastShare(after);
-        double outside = parts.leastOutside(part, after.corners().keySet());
-        double whole = Double.isNaN(outside) || least <= outside
-                ? least
-                : Double.isNaN(least) ? outside : Math.min(least, outside);
-        double headroom = after.corners().values().stream()
-                .mapToDouble(CornerVerdict::leastHeadroom)
-                .filter(v -> !Double.isNaN(v))
-                .min()
-                .orElse(Double.NaN);
-        double cost = mended.outcome().cost();
-        return new Remedy(
-                text(mended.attempt(), leastShare(trial.before()), least, cost),
-                mended.attempt().steps(),
-                whole,
-                headroom,
-                cost);
-    }
-
-    private String text(Attempt attempt, double before, double after, double cost) {
-        String text = attempt.text();
-        if (!Double.isNaN(after) && !Double.isNaN(before) && before > -1) {
-            String[] shares = {Say.of(before, Say.SHARE), Say.of(after, Say.SHARE)};
-            if (shares[0].equals(shares[1])) {
-                shares = Say.apart(before, after, Say.SHARE);
-            }
-            text = TryPhrase.TRY_RESERVE.text(text, shares[0].replace(" %", ""), shares[1]);
-        } else if (!Double.isNaN(after)) {
-            text = TryPhrase.TRY_RESERVE_NOW.text(text, Say.of(after, Say.SHARE));
-        }
-        if (Double.isNaN(cost) || Math.abs(cost) < 0.005) {
-            return text;
-        }
-        Plan plan = calc.plan();
-        Unit money = new Units(plan.currency()).need(plan.currency());
-        String amount = Show.text(Math.abs(cost), money);
-        return (cost > 0 ? TryPhrase.TRY_DEARER : TryPhrase.TRY_CHEAPER).text(text, amount);
-    }
-
-    private static double leastShare(Review review) {
-        return review.corners().values().stream()
-                .mapToDouble(CornerVerdict::leastReserveShare)
-                .filter(v -> !Double.isNaN(v))
-                .min()
-                .orElse(Double.NaN);
+    private Remedy remedy(Search.Mended mended, Trial trial, int part, Optional<Spot> node) {
+        Trial.Outcome after = mended.outcome();
+        double outside = parts.leastOutside(part);
+        double whole = Double.isNaN(outside) || after.leastShare() <= outside
+                ? after.leastShare()
+                : Double.isNaN(after.leastShare()) ? outside : Math.min(after.leastShare(), outside);
+        String text = new Brought(trial, node).text(mended, calc.plan().currency());
+        return new Remedy(text, mended.attempt().steps(), whole, after.leastHeadroom(), after.cost());
     }
 }

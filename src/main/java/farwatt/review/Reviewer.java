@@ -41,16 +41,21 @@ public final class Reviewer {
      * @throws java.util.concurrent.CancellationException if it was
      */
     public static Review review(Calculation calc, Cancel cancel) {
-        List<Corner> all = new ArrayList<>(List.of(Corner.TYPICAL, Corner.MOST, Corner.HOT, Corner.COLD));
-        if (someStartExceedsMost(calc)) {
-            all.add(Corner.HOTSTART);
-        }
-        return review(calc, all, cancel);
+        return assemble(look(calc, corners(calc), cancel));
     }
 
     /** In one corner only. */
     public static Review review(Calculation calc, Corner only) {
-        return review(calc, List.of(only), new Cancel());
+        return assemble(look(calc, List.of(only), new Cancel()));
+    }
+
+    /** Those that a plan is judged in. */
+    static List<Corner> corners(Calculation calc) {
+        List<Corner> all = new ArrayList<>(List.of(Corner.TYPICAL, Corner.MOST, Corner.HOT, Corner.COLD));
+        if (someStartExceedsMost(calc)) {
+            all.add(Corner.HOTSTART);
+        }
+        return all;
     }
 
     private static boolean someStartExceedsMost(Calculation calc) {
@@ -64,7 +69,11 @@ public final class Reviewer {
         return false;
     }
 
-    private static Review review(Calculation calc, List<Corner> corners, Cancel cancel) {
+    /** What the checks find, before any sentence is made of it. */
+    record Looked(Scene scene, Choices choices, Findings findings, Map<Corner, CornerFigures> figures) {}
+
+    /** Looks at some corners and goes back to the one looked at before. */
+    static Looked look(Calculation calc, List<Corner> corners, Cancel cancel) {
         Corner before = calc.corner();
         Scene scene = new Scene(calc);
         Choices choices = new Choices(calc.plan());
@@ -82,17 +91,35 @@ public final class Reviewer {
             figures.put(corner, CornerFigures.of(scene));
         }
         calc.look(before);
-        return assemble(scene, findings, choices, figures);
+        return new Looked(scene, choices, findings, figures);
     }
 
-    private static Review assemble(
-            Scene scene, Findings findings, Choices choices, Map<Corner, CornerFigures> figures) {
-        Verdicts verdicts = new Verdicts(scene, findings, choices, figures);
+    /** Only whether the plan's own needs are met. */
+    static Looked lookAtNeeds(Calculation calc, List<Corner> corners) {
+        Corner before = calc.corner();
+        Scene scene = new Scene(calc);
+        Choices choices = new Choices(calc.plan());
+        Findings findings = new Findings(choices);
+        Check needs = new NeedChecks(scene, List.of());
+        for (Corner corner : corners) {
+            calc.look(corner);
+            findings.in(Optional.of(corner));
+            needs.look(findings);
+        }
+        calc.look(before);
+        return new Looked(scene, choices, findings, Map.of());
+    }
+
+    private static Review assemble(Looked looked) {
+        Map<Corner, CornerFigures> figures = looked.figures();
+        Verdicts verdicts = new Verdicts(looked.scene(), looked.findings(), looked.choices(), figures);
         Map<Corner, CornerVerdict> corners = new EnumMap<>(Corner.class);
         figures.forEach((corner, f) ->
                 corners.put(corner, new CornerVerdict(verdicts.holds(corner), f.leastShare(), f.leastHeadroom())));
-        List<Finding> all =
-                findings.all().stream().sorted(SHOWN).map(Draft::finding).toList();
+        List<Finding> all = looked.findings().all().stream()
+                .sorted(SHOWN)
+                .map(Draft::finding)
+                .toList();
         return new Review(verdicts.verdict(), corners, all, Cautions.lines());
     }
 }

@@ -13,6 +13,7 @@ import farwatt.report.Notice;
 import farwatt.report.Refusal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Scenarios side by side.
@@ -46,6 +47,25 @@ public record SideBySide(List<Column> columns, List<Row> rows, List<Notice> noti
             answers = List.copyOf(answers);
         }
 
+        /** Whether any scenario has another value than the first, be it by too little to be read. */
+        public boolean differs() {
+            double first = inside(0);
+            for (int i = 1; i < answers.size(); i++) {
+                double other = inside(i);
+                boolean same = Double.isNaN(first) || Double.isNaN(other)
+                        ? !differs(i)
+                        : !Near.over(first, other) && !Near.under(first, other);
+                if (!same) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private double inside(int column) {
+            return answers.get(column).value().map(Value::inside).orElse(Double.NaN);
+        }
+
         /** Whether a scenario's value is another than the first one's as people read it. */
         public boolean differs(int column) {
             return !text(column).equals(text(0));
@@ -63,9 +83,10 @@ public record SideBySide(List<Column> columns, List<Row> rows, List<Notice> noti
      *
      * @param ids "" for the plan without one
      * @param reads expressions
+     * @param corner the one that they are read in; the plan's own if empty
      * @throws Refusal if there is no such scenario
      */
-    public static SideBySide of(Plan base, List<String> ids, List<String> reads, Corner corner, Cancel cancel)
+    public static SideBySide of(Plan base, List<String> ids, List<String> reads, Optional<Corner> corner, Cancel cancel)
             throws Refusal {
         List<Column> columns = new ArrayList<>();
         List<List<Answer>> answers = new ArrayList<>();
@@ -73,11 +94,11 @@ public record SideBySide(List<Column> columns, List<Row> rows, List<Notice> noti
         List<Notice> notices = new ArrayList<>();
         for (String id : ids) {
             cancel.check();
-            ScenarioPlans made = ScenarioPlans.of(base, id);
+            ScenarioPlans made = id.isEmpty() ? new ScenarioPlans(base, List.of()) : ScenarioPlans.of(base, id);
             notices.addAll(made.notices());
             Calculation calculation = Calculation.of(made.plan());
             columns.add(new Column(id, Reviewer.review(calculation).verdict()));
-            calculation.look(corner);
+            corner.ifPresent(calculation::look);
             for (int k = 0; k < reads.size(); k++) {
                 answers.get(k).add(calculation.ask(reads.get(k)));
             }

@@ -12,8 +12,10 @@ import farwatt.plan.Plan;
 import farwatt.plan.Row;
 import farwatt.plan.StepPath;
 import farwatt.plan.Table;
+import farwatt.report.Cancel;
 import farwatt.report.Level;
-import farwatt.review.Finding;
+import farwatt.report.Progress;
+import farwatt.review.Remedies;
 import farwatt.review.Review;
 import farwatt.review.Reviewer;
 import farwatt.review.Verdict;
@@ -114,30 +116,16 @@ final class Asking {
         json.close('}');
     }
 
-    /** The findings of the review over all corners; of one level unless it is "". */
+    /** The findings of the review over all corners with what mends them; of one level unless it is "". */
     static String findings(WorkingPlan working, String level) {
         List<String> levels = Arrays.stream(Level.values()).map(Level::word).toList();
         if (!level.isEmpty() && !levels.contains(level)) {
             throw ScriptFailure.of(ScriptCode.NO_LEVEL, level, Near.hint(level, levels));
         }
-        Review review = Reviewer.review(working.calculation());
-        JsonText json = new JsonText().open('[');
-        for (Finding finding : review.findings()) {
-            if (level.isEmpty() || finding.level().word().equals(level)) {
-                json.open('{')
-                        .text("code", finding.code())
-                        .text("level", finding.level().word())
-                        .text("corner", finding.corner().map(c -> c.word()).orElse(""))
-                        .text("table", finding.place().table())
-                        .text("row", finding.place().row())
-                        .text("name", finding.place().name())
-                        .number("value", finding.value())
-                        .number("limit", finding.limit())
-                        .text("text", finding.text())
-                        .close('}');
-            }
-        }
-        return json.close(']').toString();
+        Calculation calculation = working.calculation();
+        Review review = Reviewer.review(calculation);
+        boolean mended = Found.hasRemedies(level);
+        return Found.json(mended ? Remedies.of(calculation, review, Progress.SILENT, new Cancel()) : review, level);
     }
 
     /** Whether the plan holds. */

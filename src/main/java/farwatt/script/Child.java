@@ -48,6 +48,7 @@ final class Child implements AutoCloseable {
         List<String> call = new ArrayList<>(List.of(
                 java.toString(),
                 "-Xmx" + megabytes + "m",
+                "-Xmn" + megabytes / 6 + "m",
                 "-Xss4m",
                 "-XX:+UseSerialGC",
                 "-XX:+ExitOnOutOfMemoryError",

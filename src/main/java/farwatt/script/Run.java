@@ -13,8 +13,6 @@ import java.util.Optional;
 /** One run, seen from the program: passes on what the script says until it ends or has to. */
 final class Run {
     private static final long LOOK_MILLIS = 20;
-    /** How Java ends when told to at the end of memory. */
-    private static final int OUT_OF_MEMORY = 3;
 
     private final Child child;
     private final ScriptListener listener;
@@ -75,7 +73,7 @@ final class Run {
     }
 
     private Outcome died() throws InterruptedException {
-        return child.exit() == OUT_OF_MEMORY
+        return child.exit() == MemoryWatch.OUT_OF_MEMORY
                 ? spent(Outcome.State.STOPPED, ScriptCode.TOO_MUCH_MEMORY, limits.megabytes())
                 : spent(Outcome.State.BROKEN, ScriptCode.DIED);
     }

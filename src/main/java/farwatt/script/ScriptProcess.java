@@ -53,6 +53,7 @@ public final class ScriptProcess {
         if (orders.isEmpty()) {
             warmUp();
         }
+        MemoryWatch.start();
         Session session = new Session(this::send);
         while (true) {
             send(session.run(Order.of(Line.read(orders.take()))));

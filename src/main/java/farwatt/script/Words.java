@@ -57,8 +57,8 @@ public final class Words {
             new Word(
                     "plan.findings",
                     "plan.findings({level})",
-                    "What the review found over all corners, of one level where one is given.",
-                    "plan.findings({level: 'fail'}).length"),
+                    "What the review found over all corners, of one level where one is given; with remedies where it fails.",
+                    "plan.findings({level: 'fail'}).map((finding) => finding.remedies.map((remedy) => remedy.text))"),
             new Word(
                     "plan.verdict",
                     "plan.verdict()",

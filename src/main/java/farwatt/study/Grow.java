@@ -4,10 +4,11 @@ import farwatt.catalogue.edit.Copy;
 import farwatt.engine.Calculation;
 import farwatt.engine.Value;
 import farwatt.language.Type;
-import farwatt.plan.Edit;
+import farwatt.plan.Change;
 import farwatt.plan.Naming;
 import farwatt.plan.Plan;
 import farwatt.plan.Rows;
+import farwatt.plan.Step;
 import farwatt.plan.Table;
 import farwatt.quantity.Unit;
 import farwatt.report.Messages;
@@ -30,6 +31,7 @@ public final class Grow {
     private final int most;
     private final Effort effort;
     private final Points points;
+    private final List<List<Step>> added = new ArrayList<>();
     private Optional<Integer> firstDark = Optional.empty();
     private String darkId = "";
 
@@ -104,17 +106,30 @@ public final class Grow {
             }
             if (copies == most) {
                 return new Grown(
-                        most, Messages.text(StudyCode.STOPPED_BY_MOST, most), false, firstDark, darkId, points);
+                        most, Messages.text(StudyCode.STOPPED_BY_MOST, most), false, firstDark, darkId, points, added);
             }
             if (effort.cancel().asked()) {
                 throw new CancellationException(Messages.text(StudyCode.CANCELLED));
             }
-            Copy copy = Copy.withRun(grown, spot.table(), spot.place(), naming);
-            grown = Edit.apply(grown, copy.change()).plan();
+            grown = grown(grown, Copy.withRun(grown, spot.table(), spot.place(), naming));
             calculation = Calculation.of(grown);
             calculation.look(ground.corner());
             meter.done(copies + 1);
         }
+    }
+
+    /** A copy goes behind all other rows, as the steps of a scenario put it. */
+    private Plan grown(Plan plan, Copy copy) {
+        List<Step> steps = new ArrayList<>();
+        Plan now = plan;
+        for (Change change : copy.change().changes()) {
+            if (change instanceof Change.AddRow add) {
+                now = now.and(add.table(), add.row());
+                steps.add(new Step.Add(add.table().key(), add.row()));
+            }
+        }
+        added.add(List.copyOf(steps));
+        return now;
     }
 
     private MadePoint point(Calculation calculation, int copies, Value met, int dark) {
@@ -134,7 +149,7 @@ public final class Grow {
                 : met.fault()
                         .map(fault -> Messages.text(StudyCode.STOPPED_BY_FAULT, copies, until.strip(), fault.text()))
                         .orElseGet(() -> Messages.text(StudyCode.STOPPED_BY_CONDITION, copies, until.strip()));
-        return new Grown(Math.max(0, copies - 1), why, true, firstDark, darkId, points);
+        return new Grown(Math.max(0, copies - 1), why, true, firstDark, darkId, points, added);
     }
 
     /** How many devices and switches have no power; keeps the first one met. */

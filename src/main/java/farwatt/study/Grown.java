@@ -1,5 +1,7 @@
 package farwatt.study;
 
+import farwatt.plan.Step;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,9 +13,25 @@ import java.util.Optional;
  * @param firstDark with that many copies the first device or switch stays without power; empty if none did
  * @param darkId that device or switch, "" if none
  * @param points by number of copies: the condition, how many devices have no power, and what else was read
+ * @param added the copies, each as the steps of a scenario
  */
 public record Grown(
-        int fitted, String stoppedBy, boolean reached, Optional<Integer> firstDark, String darkId, Points points) {
+        int fitted,
+        String stoppedBy,
+        boolean reached,
+        Optional<Integer> firstDark,
+        String darkId,
+        Points points,
+        List<List<Step>> added) {
     /** The first column of what else was read. */
     public static final int READS = 3;
+
+    public Grown {
+        added = List.copyOf(added);
+    }
+
+    /** The steps of a scenario with so many copies. */
+    public List<Step> steps(int copies) {
+        return added.subList(0, copies).stream().flatMap(List::stream).toList();
+    }
 }

@@ -78,7 +78,9 @@ public final class Sensitivity {
                         Double.isNaN(size) ? Double.POSITIVE_INFINITY : size));
             }
         }
-        all.sort(Comparator.comparingDouble(Effect::size).reversed());
+        all.sort(Comparator.comparingDouble(Effect::size)
+                .reversed()
+                .thenComparing(effect -> effect.input().name()));
         return new Effects(heading, base, all, inputs.size() - all.size());
     }
 

@@ -26,12 +26,13 @@ public enum WindowCode implements Code {
     NOT_UNDERSTOOD,
     TRIED,
     TAKEN_IN,
-    HELD_BACK,
+    MAPPING_KEPT,
     COPIED,
     NOT_PRINTED,
     TAKEN_BACK,
     WHICH_SHEETS,
-    STUDY_STALE;
+    STUDY_STALE,
+    REMEDY_GONE;
 
     @Override
     public String room() {

@@ -143,7 +143,7 @@ class BrokenListsTest {
     }
 
     private List<byte[]> files(String ending) throws IOException {
-        try (var all = Files.walk(Lists.file("B01").getParent())) {
+        try (var all = Files.walk(Lists.file("unseen-blanks").getParent())) {
             List<Path> paths = all.filter(p -> p.toString().endsWith(ending))
                     .filter(p -> !p.toString().contains("120MB"))
                     .sorted()

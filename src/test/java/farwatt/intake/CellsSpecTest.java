@@ -48,6 +48,7 @@ class CellsSpecTest {
                 "≤ 13 W | 13",
                 "up to 13 W | 13",
                 "bis zu 13 W | 13",
+                "jusqu'à 13 W | 13",
                 "max. 13 W | 13",
                 "13 W max | 13",
                 "13 Watt maximal | 13",

@@ -67,7 +67,7 @@ class DialectsTest {
             new Dialect("wide", '\t', '.', StandardCharsets.UTF_16LE, true, ENGLISH, 1),
             new Dialect("wide unmarked", ';', ',', StandardCharsets.UTF_16BE, false, FRENCH, 0),
             new Dialect("western", ';', ',', Charset.forName("windows-1252"), false, SPANISH, 0),
-            new Dialect("comma twice", ',', ',', StandardCharsets.UTF_8, false, DUTCH, 0),
+            new Dialect("comma twice, units below", ',', ',', StandardCharsets.UTF_8, false, DUTCH, 4),
             new Dialect("bars", '|', '.', StandardCharsets.UTF_8, false, ITALIAN, 2),
             new Dialect("titled", ';', '.', Charset.forName("windows-1252"), false, PORTUGUESE, 3),
             new Dialect("Polish", ';', ',', StandardCharsets.UTF_8, false, POLISH, 3),
@@ -88,7 +88,7 @@ class DialectsTest {
                 Outcome outcome = Intake.read(file, Wishes.NONE, new Cancel());
                 assertEquals(
                         expected(devices), made(outcome), dialect.name() + " round " + round + "\n" + outcome.report());
-                assertEquals(0, outcome.count(RowState.HELD_BACK), dialect.name());
+                assertEquals(0, outcome.count(RowState.HELD_BACK), dialect.name() + outcome.report());
                 assertEquals(devices.size(), outcome.count(RowState.TAKEN), dialect.name() + outcome.report());
             }
         }
@@ -144,7 +144,24 @@ class DialectsTest {
         if (dialect.extras >= 2) {
             out.append("Device schedule, revision C").append(end).append(end);
         }
-        row(out, dialect.heading, dialect, end);
+        if (dialect.extras == 4) {
+            row(
+                    out,
+                    dialect.heading.stream()
+                            .map(h -> h.replaceFirst(" *\\(.*", ""))
+                            .toList(),
+                    dialect,
+                    end);
+            row(
+                    out,
+                    dialect.heading.stream()
+                            .map(h -> h.replaceFirst("^[^(]*", ""))
+                            .toList(),
+                    dialect,
+                    end);
+        } else {
+            row(out, dialect.heading, dialect, end);
+        }
         for (Device d : devices) {
             String watts = d.watts.replace('.', dialect.decimal);
             String metres = d.metres.replace('.', dialect.decimal);

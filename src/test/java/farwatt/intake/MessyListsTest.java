@@ -216,6 +216,8 @@ class MessyListsTest {
         assertEquals(
                 List.of("1100 ft", "2300 ft"),
                 Lists.cells(Lists.paste(list, Wishes.NONE.with(point)).runs(), "length"));
+        Outcome second = Lists.paste("Name;W\ncam;6 W / 1.234 W\nhorn;3");
+        assertEquals(List.of("intake.ambiguous"), Lists.line(second, "line 2").codes());
         Outcome plausible = Lists.paste("Name;W\ncam;6,125\nhorn;3");
         assertEquals("6.125 W", plausible.devices().get(0).text("draw"));
         assertEquals(
@@ -248,6 +250,22 @@ class MessyListsTest {
         assertEquals("Pier (place)", outcome.devices().get(0).text("zone"));
         Outcome spans = Lists.paste("Name,Qty,W\ncam 4-6,3,5\nlamp 7,2,5");
         assertEquals(List.of("cam 4", "cam 5", "cam 6", "lamp 7", "lamp 8"), Lists.ids(spans.devices()));
+    }
+
+    @Test
+    void wordsOfHeadingsThatEndInAUnitsLetterAreNoUnits() throws Exception {
+        Outcome outcome = Lists.paste("Equipamento;Consumo (W);Ligado a\nCâmara;6,5;SW-A\nAltifalante;3;SW-A");
+        assertEquals(Meaning.FEEDER, meaning(outcome, "Ligado a"));
+        assertEquals(List.of("SW-A", "SW-A"), Lists.cells(outcome.runs(), "from"));
+        Outcome units = Lists.paste("Device,Qty,W total,W each\ncam,3,19.5,6.5\nhorn,1,3,3\nTotal,4,22.5,");
+        assertEquals(List.of("6.5 W", "6.5 W", "6.5 W", "3 W"), Lists.cells(units.devices(), "draw"));
+        assertTrue(units.totals().stream().allMatch(TotalsCheck::agrees));
+    }
+
+    @Test
+    void numbersThatDoNotFollowEachOtherAreNamedOneByOne() throws Exception {
+        Outcome outcome = Lists.paste("Tag,W,Qty\nC1,6,2\nC2,4,1\nC3,4,1");
+        assertEquals("2 devices: C1, C4.", Lists.line(outcome, "line 2").said());
     }
 
     @Test

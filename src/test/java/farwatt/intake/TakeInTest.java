@@ -45,7 +45,7 @@ class TakeInTest {
 
     @Test
     void theSameListTwiceChangesNothing() throws Exception {
-        Outcome outcome = Lists.read("B16/devices.csv");
+        Outcome outcome = Lists.read("quantities/devices.csv");
         Plan once = after(Plan.EMPTY, TakeIn.into(Plan.EMPTY, outcome, TakeIn.Policy.SKIP, TakeIn.Known.UPDATE));
         Taken again = TakeIn.into(once, outcome, TakeIn.Policy.SKIP, TakeIn.Known.UPDATE);
         assertTrue(again.batch().isEmpty());
@@ -87,5 +87,67 @@ class TakeInTest {
         Row horn = kept.rows(Table.DEVICES).row("horn").orElseThrow();
         assertEquals("no", horn.text("in_use"));
         assertTrue(horn.text("note").contains("13d"), horn.text("note"));
+    }
+
+    @Test
+    void aNewerListSaysEveryCellThatDiffersAndAsks() throws Exception {
+        Plan first = after(LANDING, take(LANDING, "Name,W,m\ncam,6,20\nhorn,3,10\nlamp,8,12"));
+        Outcome newer = Lists.paste("Name,W,m\ncam,7,25\nhorn,3,10\ngate,5,30");
+        Taken taken = TakeIn.into(first, newer, TakeIn.Manner.USUAL);
+        assertEquals(
+                List.of(
+                        new Difference("cam", "draw", "6 W", "7 W"),
+                        new Difference("run cam", "length", "20 m", "25 m")),
+                taken.differences());
+        assertEquals(
+                List.of("known update", "gone leave"),
+                taken.questions().stream().map(q -> q.key() + " " + q.used()).toList());
+        Plan left = after(first, taken);
+        assertEquals(
+                List.of("cam", "horn", "lamp", "gate"),
+                Lists.ids(left.rows(Table.DEVICES).list()));
+    }
+
+    @Test
+    void whatTheListNoLongerNamesIsRemovedOrTakenOutOfUseWhereThatIsWished() throws Exception {
+        Plan first = after(LANDING, take(LANDING, "Name,W,m\ncam,6,20\nhorn,3,10\nlamp,8,12"));
+        Outcome newer = Lists.paste("Name,W,m\nhorn,4,10\ngate,5,30");
+        TakeIn.Manner removing = new TakeIn.Manner(TakeIn.Policy.SKIP, TakeIn.Known.SKIP, TakeIn.Gone.REMOVE);
+        Edit edit =
+                Edit.apply(first, TakeIn.into(first, newer, removing).batch().orElseThrow());
+        Plan removed = edit.plan();
+        assertEquals(
+                List.of("horn", "gate"), Lists.ids(removed.rows(Table.DEVICES).list()));
+        assertEquals(
+                List.of("run horn", "run gate"),
+                Lists.ids(removed.rows(Table.RUNS).list()));
+        assertEquals(
+                "3 W", removed.rows(Table.DEVICES).row("horn").orElseThrow().text("draw"));
+        assertEquals(first, Edit.apply(removed, edit.inverse()).plan());
+        TakeIn.Manner resting = new TakeIn.Manner(TakeIn.Policy.SKIP, TakeIn.Known.UPDATE, TakeIn.Gone.OUT_OF_USE);
+        Plan rested = after(first, TakeIn.into(first, newer, resting));
+        assertEquals("no", rested.rows(Table.DEVICES).row("cam").orElseThrow().text("in_use"));
+        assertEquals(4, rested.rows(Table.DEVICES).size());
+    }
+
+    @Test
+    void whatFeedsIsBegunWhereThePersonSaysSo() throws Exception {
+        Mapping answers = Mapping.NONE
+                .withAnswer("feeder:pole", "new edge switch")
+                .withAnswer("feeder:office", "new source")
+                .withAnswer("feeder:quay box", "SW-1");
+        Outcome outcome = Lists.paste(
+                "Name,W,m,Switch\ncam,6,20,pole\nhorn,3,10,pole\nlamp,8,12,office\nsign,5,9,quay box",
+                Wishes.NONE.with(answers));
+        Taken taken = TakeIn.into(LANDING, outcome, TakeIn.Manner.USUAL);
+        Plan plan = after(LANDING, taken);
+        assertEquals(
+                List.of("SW-1", "pole"), Lists.ids(plan.rows(Table.SWITCHES).list()));
+        assertEquals(List.of("office"), Lists.ids(plan.rows(Table.SOURCES).list()));
+        assertEquals(
+                List.of("pole", "pole", "office", "SW-1"),
+                Lists.cells(plan.rows(Table.RUNS).list(), "from"));
+        assertEquals(List.of(), taken.notices());
+        assertEquals(3, taken.questions().size());
     }
 }

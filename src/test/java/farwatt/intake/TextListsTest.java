@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class TextListsTest {
     @Test
     void marksAndUnseenBlanksDoNotCount() throws Exception {
-        Outcome outcome = Lists.read("B01/devices.csv");
+        Outcome outcome = Lists.read("unseen-blanks/devices.csv");
         assertEquals(
                 List.of("Device name", "Qty", "Max Power (W)", "Location"),
                 outcome.columns().stream().map(ColumnMeaning::heading).toList());
@@ -25,7 +25,7 @@ class TextListsTest {
 
     @Test
     void semicolonsWithDecimalCommas() throws Exception {
-        Outcome outcome = Lists.read("B02/devices.csv");
+        Outcome outcome = Lists.read("decimal-commas/devices.csv");
         assertEquals(5, outcome.columns().size());
         assertEquals(57.9, Lists.watts(outcome.devices()), 1e-9);
         assertEquals(List.of("62.5 m", "62.5 m", "18 m", "90 m"), Lists.cells(outcome.runs(), "length"));
@@ -37,7 +37,7 @@ class TextListsTest {
 
     @Test
     void unitsAndRemarksInsideCells() throws Exception {
-        Outcome outcome = Lists.read("B10/devices.csv");
+        Outcome outcome = Lists.read("units-in-cells/devices.csv");
         assertEquals(17, outcome.rows());
         assertEquals(List.of("A", "C", "D", "E", "F", "G", "H", "I", "M", "N", "P"), Lists.ids(outcome.devices()));
         assertEquals(
@@ -57,7 +57,10 @@ class TextListsTest {
         understood(outcome, "J", "10.5 W", Source.COMPUTED, "5V 2.1A adaptor");
         understood(outcome, "M", "12 W", Source.APPROXIMATE, "~12");
         understood(outcome, "P", "3.84 W", Source.CLASS, "");
+        understood(outcome, "N", "12.95 W", Source.TYPED, "12.95");
+        assertEquals(List.of(), row(outcome, "N").codes(), "12.95 W at 0.27 A are 48 V");
         assertTrue(row(outcome, "D").codes().contains("intake.above_right"));
+        assertTrue(row(outcome, "C").said().contains("15 W"), row(outcome, "C").said());
         held(outcome, "B", "intake.needs_volts");
         held(outcome, "J", "intake.fed_otherwise");
         held(outcome, "K", "intake.not_read");
@@ -87,7 +90,7 @@ class TextListsTest {
 
     @Test
     void identifiersStayTextByteForByte() throws Exception {
-        Outcome outcome = Lists.read("B08/devices.csv");
+        Outcome outcome = Lists.read("identifiers/devices.csv");
         List<Row> devices = outcome.devices();
         assertEquals(List.of("Pump 1", "Pump 2", "Pump 3"), Lists.ids(devices));
         assertEquals(List.of("8939010102358478435", "8.93901E+18", "219E01"), Lists.cells(devices, "serial"));
@@ -105,7 +108,7 @@ class TextListsTest {
 
     @Test
     void textThatASheetProgramWouldRunIsKeptExactly() throws Exception {
-        Outcome outcome = Lists.read("B15/devices.csv");
+        Outcome outcome = Lists.read("text-that-runs/devices.csv");
         assertEquals(
                 List.of("=cmd|'/C calc'!A0", "+49 gate", "@kiosk", "-Pier end-", "\t=1+1", "=HYPERLINK(\"x\")"),
                 Lists.ids(outcome.devices()));
@@ -118,8 +121,22 @@ class TextListsTest {
     }
 
     @Test
+    void theMarkThatKeepsTextFromRunningIsUndone() throws Exception {
+        Outcome outcome = Lists.paste(
+                "Name,Power (W),Temp (°C)\n'=1+1,3,-20\n'@kiosk,3,5\n\"'\t=x\",3,0\n''-end,3,1\n'tis lamp,3,2\n");
+        assertEquals(List.of("=1+1", "@kiosk", "\t=x", "'-end", "'tis lamp"), Lists.ids(outcome.devices()));
+        assertEquals("-20 degC", outcome.devices().get(0).text("temp"));
+    }
+
+    @Test
+    void calendarDatesOfTextListsStayAsTheyAre() throws Exception {
+        Outcome outcome = Lists.paste("Name,Power (W),Installed\ncam,6,2018-01-02\nhorn,3,2018-01-02 18:00\n");
+        assertEquals(List.of("2018-01-02", "2018-01-02 18:00"), Lists.cells(outcome.devices(), "installed"));
+    }
+
+    @Test
     void quantitiesBecomeNumberedDevices() throws Exception {
-        Outcome outcome = Lists.read("B16/devices.csv");
+        Outcome outcome = Lists.read("quantities/devices.csv");
         assertEquals(
                 List.of("Cam 1", "Cam 2", "Cam 3", "Cam", "Lamp", "Speaker 1", "Speaker 2", "Cam 4"),
                 Lists.ids(outcome.devices()));

@@ -21,7 +21,7 @@ class WorkbookListsTest {
 
     @Test
     void titleRowsTwoLineHeadingMergedAreasAndTotals() throws Exception {
-        Outcome outcome = Lists.read("B05/schedule.xlsx");
+        Outcome outcome = Lists.read("merged-headings/schedule.xlsx");
         assertEquals(
                 List.of(
                         "Area",
@@ -69,7 +69,7 @@ class WorkbookListsTest {
 
     @Test
     void whatIsHiddenIsLeftOutAndSaid() throws Exception {
-        Outcome outcome = Lists.read("B07/hidden.xlsx");
+        Outcome outcome = Lists.read("hidden/hidden.xlsx");
         assertEquals(List.of("Pier cam 1", "Pier cam 2", "Hall AP", "Horn"), Lists.ids(outcome.devices()));
         assertEquals(28.95, Lists.watts(outcome.devices()), 1e-9);
         assertTrue(outcome.notices().stream()
@@ -80,16 +80,16 @@ class WorkbookListsTest {
         assertTrue(outcome.questions().stream().allMatch(q -> q.used().equals("leave out")));
         assertFalse(Lists.ids(outcome.ownColumns()).contains("internal_cost"));
         Mapping rows = Mapping.NONE.withAnswer("hidden_rows", "take");
-        Outcome all = Lists.read("B07/hidden.xlsx", Wishes.NONE.with(rows));
+        Outcome all = Lists.read("hidden/hidden.xlsx", Wishes.NONE.with(rows));
         assertEquals(103.8, Lists.watts(all.devices()), 1e-9);
         Mapping sheets = rows.withAnswer("hidden_sheets", "take");
-        Outcome everything = Lists.read("B07/hidden.xlsx", Wishes.NONE.with(sheets));
+        Outcome everything = Lists.read("hidden/hidden.xlsx", Wishes.NONE.with(sheets));
         assertEquals(103.8 + 89.1, Lists.watts(everything.devices()), 1e-9);
     }
 
     @Test
     void formulasWithoutStoredResultsAreWorkedOutOrHeldBack() throws Exception {
-        Outcome outcome = Lists.read("B11/uncached.xlsx");
+        Outcome outcome = Lists.read("no-stored-results/uncached.xlsx");
         assertEquals(List.of("16.5 W", "12.95 W", "11 W"), Lists.cells(outcome.devices(), "draw"));
         assertEquals(40.45, Lists.watts(outcome.devices()), 1e-9);
         assertEquals(
@@ -103,34 +103,34 @@ class WorkbookListsTest {
 
     @Test
     void highCompressionOpensAndTheBombIsRefused() throws Exception {
-        Outcome outcome = Lists.read("B12/legit_repetitive_styles.xlsx");
+        Outcome outcome = Lists.read("packed/legit_repetitive_styles.xlsx");
         assertEquals(List.of("Bus bay cam", "Yard PTZ"), Lists.ids(outcome.devices()));
-        refused("B12/inflates_to_120MB.xlsx", "intake.swells");
+        refused("packed/inflates_to_120MB.xlsx", "intake.swells");
     }
 
     @Test
     void theContainerIsDecidedByContent() throws Exception {
         assertEquals(
                 List.of("Barn camera"),
-                Lists.ids(Lists.read("B13/old_binary_renamed.xlsx").devices()));
-        Outcome csv = Lists.read("B13/really_csv.xlsx");
+                Lists.ids(Lists.read("containers/old_binary_renamed.xlsx").devices()));
+        Outcome csv = Lists.read("containers/really_csv.xlsx");
         assertEquals("6.5 W", csv.devices().get(0).text("draw"));
-        refused("B13/locked_password_orchard.xlsx", "intake.locked");
-        refused("B13/html_table.xls", "intake.is_html");
-        refused("B13/strict_variant.xlsx", "intake.is_strict");
-        refused("B13/binary_type_marker.xlsb", "intake.is_xlsb");
-        refused("B13/list.ods", "intake.is_open_document");
-        refused("B13/cut_off.xlsx", "intake.damaged");
-        refused("B13/empty.xlsx", "intake.empty");
+        refused("containers/locked_password_orchard.xlsx", "intake.locked");
+        refused("containers/html_table.xls", "intake.is_html");
+        refused("containers/strict_variant.xlsx", "intake.is_strict");
+        refused("containers/binary_type_marker.xlsb", "intake.is_xlsb");
+        refused("containers/list.ods", "intake.is_open_document");
+        refused("containers/cut_off.xlsx", "intake.damaged");
+        refused("containers/empty.xlsx", "intake.empty");
     }
 
     @Test
     void aLockedWorkbookOpensWithItsPasswordOnly() throws Exception {
-        Outcome outcome = Lists.read("B13/locked_password_orchard.xlsx", Wishes.NONE.withPassword("orchard"));
+        Outcome outcome = Lists.read("containers/locked_password_orchard.xlsx", Wishes.NONE.withPassword("orchard"));
         assertEquals(2, outcome.count(RowState.TAKEN) + outcome.count(RowState.CHANGED));
         Refusal wrong = assertThrows(
                 Refusal.class,
-                () -> Lists.read("B13/locked_password_orchard.xlsx", Wishes.NONE.withPassword("harbour")));
+                () -> Lists.read("containers/locked_password_orchard.xlsx", Wishes.NONE.withPassword("harbour")));
         assertEquals("intake.wrong_password", wrong.notice().code());
     }
 
@@ -146,7 +146,7 @@ class WorkbookListsTest {
 
     @Test
     void aFarEmptyCellCostsNothing() throws Exception {
-        Outcome outcome = Lists.read("B19/ghost_last_cell.xlsx");
+        Outcome outcome = Lists.read("far-cell/ghost_last_cell.xlsx");
         assertEquals(4, outcome.rows());
         assertEquals(2, outcome.columns().size());
         assertEquals(22.45, Lists.watts(outcome.devices()), 1e-9);
@@ -154,7 +154,7 @@ class WorkbookListsTest {
 
     @Test
     void datesFollowTheWorkbooksOwnDayZero() throws Exception {
-        Outcome outcome = Lists.read("C07/base1904.xlsx");
+        Outcome outcome = Lists.read("day-zero/base1904.xlsx");
         assertEquals(
                 List.of("2018-01-02", "1904-01-01", "2018-01-02 18:00"), Lists.cells(outcome.devices(), "installed"));
         assertEquals(
@@ -164,7 +164,7 @@ class WorkbookListsTest {
 
     @Test
     void aPoweredPortIsNoSource() throws Exception {
-        Outcome outcome = Lists.read("B18/ports.csv");
+        Outcome outcome = Lists.read("ports/ports.csv");
         assertEquals(List.of(), outcome.devices());
         assertEquals(List.of("EDGE-1"), Lists.ids(outcome.switches()));
         assertEquals("4", outcome.switches().get(0).text("ports"));
@@ -177,13 +177,13 @@ class WorkbookListsTest {
 
     @Test
     void portsKnownByTheirLabelsAloneAreConfirmedFirst() throws Exception {
-        Outcome outcome = Lists.read("B18/ports_text.csv");
+        Outcome outcome = Lists.read("ports/ports_text.csv");
         assertEquals(List.of(), outcome.switches());
         assertEquals(5, outcome.count(RowState.HELD_BACK));
         Question question = outcome.questions().get(0);
         assertEquals("ports:EDGE-1", question.key());
         Mapping yes = Mapping.NONE.withAnswer("ports:EDGE-1", "take");
-        Outcome confirmed = Lists.read("B18/ports_text.csv", Wishes.NONE.with(yes));
+        Outcome confirmed = Lists.read("ports/ports_text.csv", Wishes.NONE.with(yes));
         assertEquals("4", confirmed.switches().get(0).text("ports"));
         assertEquals("6", confirmed.switches().get(0).text("uplink_class"));
         assertEquals(5, confirmed.count(RowState.CHANGED));

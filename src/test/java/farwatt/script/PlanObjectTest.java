@@ -164,6 +164,24 @@ class PlanObjectTest {
     }
 
     @Test
+    void aFindingThatFailsCarriesWhatMendsItAsChangesThatCanBeMade() {
+        Scripts.Ran ran = Scripts.run("""
+                const night = plan.scenario('winter night, thinner trunk');
+                const finding = night.findings({level: 'fail'}).find((each) => each.remedies.length > 0);
+                const remedy = finding.remedies[0];
+                for (const change of remedy.changes) {
+                  if ('set' in change) night.set(change.set, change.to);
+                  else if ('add' in change) night.add(change.add, change.row);
+                  else night.drop(change.drop);
+                }
+                const same = (other) => other.code === finding.code && other.row === finding.row;
+                print(remedy.text.length > 10, night.findings({level: 'fail'}).some(same));
+                print(night.findings({level: 'note'}).every((note) => note.remedies.length === 0));
+                """);
+        assertEquals("true false\ntrue", ran.printed(), ran.outcome().said());
+    }
+
+    @Test
     void anExplanationGoesDownToWhatWasTyped() {
         Scripts.Ran ran = Scripts.run("""
                 const tree = plan.explain('gate.available');

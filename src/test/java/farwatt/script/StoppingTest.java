@@ -40,6 +40,7 @@ class StoppingTest {
             "Array.prototype.indexOf.call({length: 2 ** 53 - 1}, 1)");
 
     private static final List<String> BOMBS = List.of(
+            "Array.from({length: 4e9}, (_, at) => [at])",
             "const all = []; while (true) { all.push(new Array(1000).fill(1.5)); }",
             "const a = []; while (true) { try { a.push(new Array(1000).fill(a.length)); } catch (e) {} }",
             "let text = 'x'; const all = []; while (true) { all.push((text += 'y').repeat(1e6).split('').join('.')); }",

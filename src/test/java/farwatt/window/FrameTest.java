@@ -2,6 +2,7 @@ package farwatt.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import farwatt.engine.PlanWording;
@@ -200,7 +201,7 @@ class FrameTest {
     }
 
     @Test
-    void whatWasNeverSavedComesBackAfterACrash() {
+    void whatWasNeverSavedComesBackAfterACrash() throws IOException {
         edit("77 m");
         run.settle();
         WindowRun.on(() -> {
@@ -210,8 +211,10 @@ class FrameTest {
         run.settle();
         Plan asOpened = WindowRun.on(() -> run.frame.desk().base());
         run.close();
-        // the journal is as a crash leaves it: nobody closed anything
-        run = new WindowRun(folder, ferry());
+        // the journal as a crash leaves it, for nobody closed the plan; the lock of a program that is gone is gone too
+        Path later = Files.createDirectory(folder.resolve("later"));
+        Files.copy(folder.resolve("unnamed.journal"), later.resolve("unnamed.journal"));
+        run = new WindowRun(later, ferry());
         WindowRun.until("found again", () -> run.frame.said().contains("never saved"));
         assertEquals("77 m", cell(Table.RUNS, "trunk", "length"));
         assertEquals(asOpened.rows(Table.RUNS), plan().rows(Table.RUNS));
@@ -255,7 +258,7 @@ class FrameTest {
                 "understood",
                 () -> run.robot
                         .lookup((javafx.scene.Node node) -> node instanceof javafx.scene.control.Label label
-                                && label.getText().startsWith("orchard-devices.csv:"))
+                                && label.getText().startsWith("orchard-devices.csv –"))
                         .tryQuery()
                         .isPresent());
         run.picture("list");
@@ -288,6 +291,27 @@ class FrameTest {
         assertFalse(WindowRun.on(() -> run.frame.desk().scenario()).isEmpty());
         assertEquals("26 AWG", cell(Table.RUNS, "trunk", "gauge"));
         run.picture("tried");
+    }
+
+    @Test
+    void aRemedyIsAppliedAsOneStepToUndo() {
+        edit(Table.RUNS, "trunk", "gauge", "26");
+        WindowRun.until(
+                "remedies",
+                () -> run.frame.desk().review().orElseThrow().findings().stream()
+                        .anyMatch(finding -> !finding.remedies().isEmpty()));
+        WaitForAsyncUtils.waitForFxEvents();
+        Plan before = plan();
+        long fails = WindowRun.on(() -> run.frame.desk().review().orElseThrow().fails());
+        run.robot.clickOn(run.robot.lookup("Apply").queryAs(javafx.scene.control.Button.class));
+        run.settle();
+        assertNotEquals(before, plan());
+        assertEquals("", WindowRun.on(() -> run.frame.desk().scenario()));
+        WindowRun.until("judged", () -> run.frame.desk().isJudged());
+        assertTrue(WindowRun.on(() -> run.frame.desk().review().orElseThrow().fails()) < fails);
+        run.robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        run.settle();
+        assertEquals(before, plan(), "one step back");
     }
 
     @Test

@@ -8,6 +8,7 @@ import farwatt.file.PlanReader;
 import farwatt.plan.Plan;
 import farwatt.plan.Step;
 import farwatt.plan.Table;
+import farwatt.quantity.Decimal;
 import farwatt.report.Refusal;
 import farwatt.window.studies.StudiesModel;
 import farwatt.window.studies.StudyField;
@@ -84,10 +85,14 @@ class StudiesTest {
     }
 
     private Node picture() {
+        return picture(" over ");
+    }
+
+    private Node picture(String says) {
         return run.robot
                 .lookup((Node node) -> node.getStyleClass().contains("fw-drawing")
                         && node.getScene() != null
-                        && String.valueOf(node.getAccessibleText()).contains(" over "))
+                        && String.valueOf(node.getAccessibleText()).contains(says))
                 .query();
     }
 
@@ -151,6 +156,88 @@ class StudiesTest {
         run.robot.push(KeyCode.SHORTCUT, KeyCode.Z);
         run.settle();
         assertEquals(before, plan().scenarios().size());
+    }
+
+    private void study(StudyKind kind) {
+        WindowRun.on(() -> {
+            model().choose(kind);
+            model().run();
+            return true;
+        });
+        found(kind);
+    }
+
+    private double figure(String expression) {
+        return WindowRun.on(() -> run.frame
+                .desk()
+                .still()
+                .orElseThrow()
+                .value(Table.SWITCHES, 0, expression)
+                .orElseThrow()
+                .inside());
+    }
+
+    @Test
+    void copiesThatWereAddedAreAScenarioWithTheSameFigures() {
+        write(StudyKind.GROW, StudyField.UNTIL, "gate.reserve_share < reserve_target");
+        study(StudyKind.GROW);
+        int before = plan().scenarios().size();
+        WindowRun.on(() -> {
+            table().getSelectionModel().select(1);
+            table().requestFocus();
+            return true;
+        });
+        run.robot.type(KeyCode.ENTER);
+        run.settle();
+        var made = plan().scenarios().get(before);
+        assertEquals("1 more like cam 1", made.id());
+        assertEquals(2, made.steps().size(), "the camera and its run");
+        double told = WindowRun.on(
+                () -> model().result().orElseThrow().table().number(1, 3).orElseThrow());
+        assertEquals(told, figure("reserve_share") * 100, 1e-9);
+        run.picture("studies-grown");
+    }
+
+    private void write(StudyKind kind, StudyField into, String text) {
+        WindowRun.on(() -> {
+            model().choose(kind);
+            model().type(into, 0, text);
+            return true;
+        });
+    }
+
+    @Test
+    void aStepOfAnInputIsAScenarioByAClickOnItsBar() {
+        write(StudyKind.SENSITIVITY, StudyField.READ, "gate.reserve_share");
+        study(StudyKind.SENSITIVITY);
+        int before = plan().scenarios().size();
+        run.robot.clickOn(picture("What moves"));
+        run.settle();
+        assertEquals(before + 1, plan().scenarios().size());
+        int row = table().getSelectionModel().getSelectedIndex();
+        var found = WindowRun.on(() -> model().result().orElseThrow().table());
+        assertEquals(found.steps(row), plan().scenarios().get(before).steps());
+        assertEquals(
+                found.text(row, 3),
+                farwatt.quantity.Show.text(figure("reserve_share"), new farwatt.quantity.Units("").need("%"), 6));
+    }
+
+    @Test
+    void aDecimalCommaIsReadWhereItIsThePersonsSign() throws Refusal {
+        run.close();
+        run = new WindowRun(folder, PlanReader.read(FERRY).plan(), Decimal.COMMA);
+        run.robot.type(KeyCode.F10);
+        WaitForAsyncUtils.waitForFxEvents();
+        write("Vary,", "quay.ambient = 20,5 degC, 21,25 degC");
+        write("Vary 2", "trunk.length = 90 m .. 91 m by 0,5 m");
+        run.robot.type(KeyCode.ENTER);
+        found(StudyKind.SWEEP);
+        assertEquals(2 * 3, table().getItems().size());
+        var found = WindowRun.on(() -> model().result().orElseThrow().table());
+        assertEquals(21.25, found.number(5, 0).orElseThrow());
+        assertEquals(91, found.number(5, 1).orElseThrow());
+        assertEquals("21,25 degC", table().getColumns().get(0).getCellData(5));
+        run.picture("studies-comma");
     }
 
     @Test

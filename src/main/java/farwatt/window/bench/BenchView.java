@@ -3,6 +3,8 @@ package farwatt.window.bench;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.Supplier;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -15,7 +17,7 @@ import javafx.scene.layout.Region;
 
 /** The bench below: one thing at a time lies on it; folded away when nothing does. For the window's thread. */
 public final class BenchView extends BorderPane {
-    private final Map<String, Node> things = new LinkedHashMap<>();
+    private final Map<String, Supplier<? extends Node>> things = new LinkedHashMap<>();
     private final HBox words = new HBox(2);
     private final Runnable folding;
     private final ToggleButton whole = new ToggleButton("Whole height");
@@ -40,8 +42,8 @@ public final class BenchView extends BorderPane {
         setTop(head);
     }
 
-    /** Puts a thing among those that can lie on the bench. */
-    public void add(String word, Node thing) {
+    /** Puts a thing among those that can lie on the bench; it is asked for whenever it is laid there. */
+    public void add(String word, Supplier<? extends Node> thing) {
         things.put(word, thing);
         ToggleButton button = new ToggleButton(word);
         button.getStyleClass().add("fw-corner");
@@ -53,13 +55,26 @@ public final class BenchView extends BorderPane {
     public void show(String word) {
         boolean wasOpen = isOpen();
         lies = word;
-        setCenter(things.get(word));
+        setCenter(Objects.requireNonNull(things.get(word), word).get());
         words.getChildren()
                 .forEach(node -> ((ToggleButton) node)
                         .setSelected(((ToggleButton) node).getText().equals(word)));
         if (!wasOpen) {
             folding.run();
         }
+    }
+
+    /** Puts a thing on the bench that wants the place of diagram and grid for as long as it lies there. */
+    public void showWhole(String word) {
+        whole.setSelected(true);
+        show(word);
+        folding.run();
+    }
+
+    /** Folds it away and gives back the place of diagram and grid. */
+    public void done() {
+        whole.setSelected(false);
+        fold();
     }
 
     /** Folds it away. */
@@ -75,6 +90,16 @@ public final class BenchView extends BorderPane {
             fold();
         } else {
             show(things.keySet().iterator().next());
+        }
+    }
+
+    /** Takes the keyboard to what lies on it. */
+    public void enter() {
+        if (getCenter() != null) {
+            getCenter().lookupAll("*").stream()
+                    .filter(node -> node.isFocusTraversable() && node.isVisible() && !node.isDisabled())
+                    .findFirst()
+                    .ifPresent(Node::requestFocus);
         }
     }
 

@@ -9,6 +9,7 @@ import farwatt.window.work.Work;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -58,6 +59,9 @@ public final class CompareModel {
         Corner corner = desk.corner();
         List<String> ids = scenarios().stream().filter(this::isChosen).toList();
         List<String> names = reads();
-        work.start("Side by side", (progress, cancel) -> SideBySide.of(base, ids, names, corner, cancel), finish);
+        work.start(
+                "Side by side",
+                (progress, cancel) -> SideBySide.of(base, ids, names, Optional.of(corner), cancel),
+                finish);
     }
 }

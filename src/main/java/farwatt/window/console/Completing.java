@@ -4,11 +4,13 @@ import farwatt.language.Completion;
 import farwatt.plan.Plan;
 import farwatt.plan.Row;
 import farwatt.plan.Table;
+import farwatt.script.Members;
 import farwatt.script.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -53,10 +55,13 @@ final class Completing {
 
     private final Supplier<Plan> plan;
     private final Names names;
+    private final Supplier<List<String>> before;
 
-    Completing(Supplier<Plan> plan, Names names) {
+    /** @param before what was run before, oldest first: names may have been made there */
+    Completing(Supplier<Plan> plan, Names names, Supplier<List<String>> before) {
         this.plan = plan;
         this.names = names;
+        this.before = before;
     }
 
     /** The ways to go on. */
@@ -68,7 +73,7 @@ final class Completing {
         return quote < 0 ? word(text, caret) : quoted(text, quote, caret);
     }
 
-    private static Offers word(String text, int caret) {
+    private Offers word(String text, int caret) {
         int from = caret;
         while (from > 0 && (Character.isJavaIdentifierPart(text.charAt(from - 1)) || text.charAt(from - 1) == '.')) {
             from--;
@@ -77,6 +82,13 @@ final class Completing {
         if (begun.isEmpty() || Character.isDigit(begun.charAt(0))) {
             return Offers.NONE;
         }
+        int dot = begun.indexOf('.');
+        if (dot > 0 && dot == begun.lastIndexOf('.')) {
+            Optional<String> kind = kind(text.substring(0, from), begun.substring(0, dot));
+            if (kind.isPresent()) {
+                return new Offers(from, caret, members(kind.get(), begun, dot + 1));
+            }
+        }
         List<Offer> all = new ArrayList<>();
         for (Words.Word word : Words.complete(begun)) {
             if (!word.name().equals(begun)) {
@@ -84,6 +96,21 @@ final class Completing {
             }
         }
         return new Offers(from, caret, all);
+    }
+
+    /** What a name holds the result of, looked for in the text before the caret and in what was run before. */
+    private Optional<String> kind(String text, String name) {
+        Optional<String> here = Members.kind(text, name);
+        return here.isPresent() ? here : Members.kind(String.join("\n", before.get()), name);
+    }
+
+    private static List<Offer> members(String kind, String begun, int from) {
+        String name = begun.substring(0, from);
+        String start = begun.substring(from);
+        return Members.of(kind).stream()
+                .filter(word -> word.name().startsWith(start) && !word.name().equals(start))
+                .map(word -> new Offer(name + word.name(), name + word.call(), word.sentence()))
+                .toList();
     }
 
     private Offers quoted(String text, int quote, int caret) {

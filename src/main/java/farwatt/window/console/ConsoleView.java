@@ -70,7 +70,7 @@ public final class ConsoleView extends StackPane {
         this.papers = papers;
         this.files = files;
         this.say = say;
-        typing = new Typing(new Completing(desk::shown, names::at), model.history());
+        typing = new Typing(new Completing(desk::shown, names::at, model.history()::all), model.history());
         offers = new OffersView(this::taken);
         help = new HelpLine(this::put);
         words = new WordList(this::put, this::showAnswers);

@@ -31,6 +31,7 @@ import org.jspecify.annotations.Nullable;
 public final class Desk {
     private final Engine engine;
     private final List<Runnable> watchers = new ArrayList<>();
+    private final List<Runnable> seekers = new ArrayList<>();
     private final List<Consumer<Change>> journals = new ArrayList<>();
     private final List<Consumer<Notice>> listeners = new ArrayList<>();
     private Document document;
@@ -42,6 +43,7 @@ public final class Desk {
     private long stills;
     private long reviews;
     private boolean judged;
+    private double sought = 1;
     /** Whether the corner looked at is whichever decides. */
     private boolean worst;
 
@@ -52,7 +54,7 @@ public final class Desk {
      * @param home runs tasks on the window's thread
      */
     public Desk(Executor worker, Executor home, Plan plan) {
-        engine = new Engine(worker, home, this::install, this::install, this::say);
+        engine = new Engine(worker, home, this::install, this::install, this::seek, this::say);
         document = new Document(plan);
         shown = plan;
         open(plan);
@@ -127,6 +129,21 @@ public final class Desk {
     /** True where the review is that of the plan as it is now. */
     public boolean isJudged() {
         return judged;
+    }
+
+    /** How far the search for what mends the findings is, 0 to 1; 1 where none runs. */
+    public double sought() {
+        return sought;
+    }
+
+    /** Told whenever that changes. */
+    public void watchSeeking(Runnable watcher) {
+        seekers.add(watcher);
+    }
+
+    /** Gives up the search for what mends the findings, until the next edit. */
+    public void stopSeeking() {
+        engine.stopSeeking();
     }
 
     public Document document() {
@@ -284,6 +301,7 @@ public final class Desk {
 
     private void want(Optional<Change> step) {
         judged = false;
+        sought = 1;
         engine.want(new Wanted(shown, step, corner));
         tell();
     }
@@ -300,6 +318,11 @@ public final class Desk {
         judged = true;
         follow();
         tell();
+    }
+
+    private void seek(double share) {
+        sought = share;
+        List.copyOf(seekers).forEach(Runnable::run);
     }
 
     private void say(Notice notice) {

@@ -8,7 +8,6 @@ import farwatt.report.Level;
 import farwatt.report.Messages;
 import farwatt.report.Notice;
 import farwatt.report.Place;
-import farwatt.report.Progress;
 import farwatt.review.Remedies;
 import farwatt.review.Review;
 import farwatt.review.Reviewer;
@@ -19,6 +18,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +35,7 @@ final class Engine {
     private final Executor home;
     private final Consumer<Still> stills;
     private final Consumer<Review> reviews;
+    private final DoubleConsumer sought;
     private final Consumer<Notice> failures;
     private final AtomicLong newest = new AtomicLong();
     /** Stops the search for remedies as soon as something newer is wanted. */
@@ -42,16 +43,19 @@ final class Engine {
     /** Only on the worker. */
     private @Nullable Calculation calculation;
 
+    /** @param sought told how far the search for remedies is, 1 at its end */
     Engine(
             Executor worker,
             Executor home,
             Consumer<Still> stills,
             Consumer<Review> reviews,
+            DoubleConsumer sought,
             Consumer<Notice> failures) {
         this.worker = worker;
         this.home = home;
         this.stills = stills;
         this.reviews = reviews;
+        this.sought = sought;
         this.failures = failures;
     }
 
@@ -94,12 +98,24 @@ final class Engine {
             return;
         }
         try {
-            Review mended = Remedies.of(calc, review, Progress.SILENT, cancel);
+            tell(number, 0);
+            Review mended = Remedies.of(calc, review, (share, what) -> tell(number, share), cancel);
             home.execute(() -> install(number, () -> reviews.accept(mended)));
         } catch (CancellationException e) {
-            // as above
+            // as above, or a person has stopped it
             return;
+        } finally {
+            tell(number, 1);
         }
+    }
+
+    private void tell(long number, double share) {
+        home.execute(() -> install(number, () -> sought.accept(share)));
+    }
+
+    /** Gives up the search for remedies. */
+    void stopSeeking() {
+        judging.ask();
     }
 
     private void install(long number, Runnable step) {

@@ -1,6 +1,8 @@
 package farwatt.window.frame;
 
 import farwatt.engine.Corner;
+import farwatt.intake.Taken;
+import farwatt.picture.Palette;
 import farwatt.plan.Plan;
 import farwatt.plan.Table;
 import farwatt.quantity.Decimal;
@@ -8,6 +10,7 @@ import farwatt.report.Notice;
 import farwatt.window.back.BackModel;
 import farwatt.window.back.BackView;
 import farwatt.window.bench.BenchView;
+import farwatt.window.bench.Late;
 import farwatt.window.compare.CompareView;
 import farwatt.window.desk.Desk;
 import farwatt.window.desk.DeskSheet;
@@ -29,6 +32,7 @@ import java.util.List;
 import java.util.concurrent.Executor;
 import javafx.geometry.Orientation;
 import javafx.scene.control.SplitPane;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 
@@ -57,10 +61,10 @@ public final class Frame extends BorderPane {
     private final FileDoings files;
     private final ScenarioDoings scenarios;
     private final BenchView bench = new BenchView(this::benchFolded);
-    private final ListView list;
-    private final BackView back;
-    private final StudiesView studies;
-    private final Scripts scripts;
+    private final Late<ListView> list;
+    private final Late<BackView> back;
+    private final Late<StudiesView> studies;
+    private final Late<Scripts> scripts;
     private final DiagramView diagram;
     private final SplitPane sides = new SplitPane();
     private final SplitPane stack = new SplitPane();
@@ -98,23 +102,33 @@ public final class Frame extends BorderPane {
             why.enter();
         });
         sheet.onPointed(this::pointed);
-        list = new ListView(desk, work, talk::say, () -> grid.toCells());
-        bench.add("Side by side", new CompareView(desk, work, talk::say));
+        list = new Late<>(
+                () -> new ListView(desk, work, new ListQuestions(asking), talk::say, this::takenIn));
+        bench.add("Side by side", new Late<>(() -> new CompareView(desk, work, talk::say)));
         bench.add("List", list);
-        back = new BackView(new BackModel(desk, file, work), desk, talk::say);
-        bench.add("Take-off", new TakeOffView(new TakeOffModel(desk, sheet::units), desk, talk::say));
+        back = new Late<>(() -> new BackView(new BackModel(desk, file, work), desk, talk::say));
+        bench.add("Take-off", new Late<>(() -> new TakeOffView(new TakeOffModel(desk, sheet::units), desk, talk::say)));
         bench.add("Workbook back", back);
-        studies = new StudiesView(
-                desk,
-                threads.home(),
-                work,
-                (title, endings) -> asking.save(title, files.suggested(endings.get(0)), endings),
-                talk::say);
+        studies = new Late<>(() -> {
+            StudiesView made = new StudiesView(
+                    desk,
+                    decimal,
+                    threads.home(),
+                    work,
+                    (title, endings) -> asking.save(title, files.suggested(endings.get(0)), endings),
+                    talk::say);
+            made.show(look.palette());
+            return made;
+        });
         bench.add(STUDIES, studies);
         DiagramModel drawn = new DiagramModel(desk, threads.drawing(), threads.home());
         diagram = new DiagramView(drawn, desk, (table, id) -> grid.point(table, id, ""), menus::picture);
-        scripts = new Scripts(desk, sheet, threads, asking, remembered, talk::say);
-        bench.add(Scripts.WORD, scripts.view());
+        scripts = new Late<>(() -> {
+            Scripts made = new Scripts(desk, sheet, threads, asking, remembered, talk::say);
+            made.view().show(look.palette());
+            return made;
+        });
+        bench.add(Scripts.WORD, () -> scripts.get().view());
         sides.getItems().addAll(diagram, grid, why);
         sides.setDividerPositions(SIDES);
         stack.setOrientation(Orientation.VERTICAL);
@@ -132,6 +146,16 @@ public final class Frame extends BorderPane {
             why.choose(table, ids.get(0), name);
             diagram.choose(ids.get(0));
         }
+    }
+
+    /** Shows the devices that a list brought, and the verdict over them. */
+    private void takenIn(Taken taken) {
+        bench.done();
+        taken.added().stream()
+                .filter(id -> desk.shown().rows(Table.DEVICES).row(id).isPresent())
+                .findFirst()
+                .ifPresent(id -> grid.point(Table.DEVICES, id, "draw"));
+        grid.toCells();
     }
 
     private void changed() {
@@ -153,7 +177,7 @@ public final class Frame extends BorderPane {
     void study() {
         grid.commit();
         bench.show(STUDIES);
-        studies.enter();
+        studies.get().enter();
     }
 
     BenchView bench() {
@@ -161,15 +185,36 @@ public final class Frame extends BorderPane {
     }
 
     BackView back() {
-        return back;
+        return back.get();
     }
 
     Scripts scripts() {
-        return scripts;
+        return scripts.get();
+    }
+
+    /** True for keys that mean the script that is written. */
+    boolean isScripting(KeyEvent e) {
+        return bench.lies().equals(Scripts.WORD) && scripts.get().view().takes(e);
+    }
+
+    /** Takes the keyboard to what lies on the bench. */
+    void enterBench() {
+        switch (bench.lies()) {
+            case Scripts.WORD -> scripts.get().view().enter();
+            case STUDIES -> studies.get().enter();
+            default -> bench.enter();
+        }
+    }
+
+    /** Shows pictures in the colours of the theme. */
+    void colour(Palette palette) {
+        diagram.show(palette);
+        studies.ifMade(made -> made.show(palette));
+        scripts.ifMade(made -> made.view().show(palette));
     }
 
     ListView list() {
-        return list;
+        return list.get();
     }
 
     private void cancel() {
@@ -204,7 +249,7 @@ public final class Frame extends BorderPane {
 
     /** Studies at the bench. */
     public StudiesView studies() {
-        return studies;
+        return studies.get();
     }
 
     DiagramView diagram() {
@@ -269,6 +314,6 @@ public final class Frame extends BorderPane {
 
     /** Ends what runs beside the window. */
     public void close() {
-        scripts.close();
+        scripts.ifMade(Scripts::close);
     }
 }

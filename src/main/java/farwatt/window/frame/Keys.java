@@ -47,7 +47,7 @@ final class Keys {
 
     void install() {
         frame.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            if (frame.scripts().view().takes(e)) {
+            if (frame.isScripting(e)) {
                 return;
             }
             for (Map.Entry<KeyCombination, Runnable> key : keys.entrySet()) {
@@ -66,7 +66,7 @@ final class Keys {
         frame.scripts().view().enter();
     }
 
-    /** From the grid to the reasons, the findings, the top line, the diagram, the scripts, and on to the grid. */
+    /** From the grid to the reasons, the findings, the top line, the diagram, the bench, and on to the grid. */
     private void nextArea() {
         area = (area + 1) % (frame.bench().isOpen() ? 6 : 5);
         switch (area) {
@@ -74,7 +74,7 @@ final class Keys {
             case 2 -> frame.why().enterFindings();
             case 3 -> frame.top().enter();
             case 4 -> frame.diagram().enter();
-            case 5 -> frame.scripts().view().enter();
+            case 5 -> frame.enterBench();
             default -> frame.grid().toCells();
         }
     }

@@ -60,6 +60,11 @@ final class Look {
         return Theme.LIGHT;
     }
 
+    /** The colours of pictures. */
+    Palette palette() {
+        return theme().palette;
+    }
+
     private int size() {
         String kept = remembered.get("size", "100");
         return SIZES.stream()
@@ -74,9 +79,7 @@ final class Look {
             frame.getStyleClass().remove(theme.style);
         }
         frame.getStyleClass().add(theme().style);
-        frame.diagram().show(theme().palette);
-        frame.studies().show(theme().palette);
-        frame.scripts().view().show(theme().palette);
+        frame.colour(palette());
         frame.setStyle("-fx-font-size: " + PIXELS * size() / 100 + "px;");
     }
 }

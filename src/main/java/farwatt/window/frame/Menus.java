@@ -46,11 +46,11 @@ final class Menus {
                         item(
                                 "Take in a list…",
                                 () -> asking.open("Take in a list", LISTS).ifPresent(path -> {
-                                    frame.bench().show("List");
+                                    frame.bench().showWhole("List");
                                     frame.list().open(path);
                                 })),
                         item("Take in the list that was copied", () -> {
-                            frame.bench().show("List");
+                            frame.bench().showWhole("List");
                             frame.list().paste(copied());
                         }),
                         item("Side by side…", () -> frame.bench().show("Side by side")),

@@ -5,9 +5,12 @@ import farwatt.plan.Naming;
 import farwatt.plan.Row;
 import farwatt.plan.Rows;
 import farwatt.plan.Scenario;
+import farwatt.report.Level;
 import farwatt.report.Notice;
+import farwatt.report.Place;
 import farwatt.report.Refusal;
 import farwatt.review.Remedy;
+import farwatt.window.WindowCode;
 import farwatt.window.desk.Desk;
 import farwatt.window.why.WhyView;
 import java.util.ArrayList;
@@ -75,9 +78,10 @@ final class ScenarioDoings implements WhyView.Mending {
     public void apply(Remedy remedy) {
         tried(() -> {
             Optional<Change> change = remedy.change(desk.shown());
-            if (change.isPresent()) {
-                desk.apply(change.get());
+            if (change.isEmpty()) {
+                throw new Refusal(Notice.of(Level.NOTE, WindowCode.REMEDY_GONE, Place.NONE));
             }
+            desk.apply(change.get());
         });
     }
 

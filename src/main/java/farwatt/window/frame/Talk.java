@@ -39,8 +39,11 @@ final class Talk extends HBox {
         seen();
     }
 
-    /** Says something; what matters stays until it was seen, a note gives way to the next one. */
+    /** Says something, once; what matters stays until it was seen, a note gives way to the next one. */
     void say(Notice notice) {
+        if (waiting.contains(notice)) {
+            return;
+        }
         Notice shown = waiting.peekFirst();
         if (shown != null && shown.level() == Level.NOTE) {
             waiting.removeFirst();

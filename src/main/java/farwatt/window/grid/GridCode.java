@@ -87,7 +87,8 @@ enum GridCode implements Code {
     DO_OWN_REMOVE,
     DO_FILTER,
     DO_FIND,
-    NO_ROWS;
+    NO_ROWS,
+    TABLES;
 
     @Override
     public String room() {

@@ -3,6 +3,7 @@ package farwatt.window.grid;
 import farwatt.plan.Table;
 import farwatt.report.Messages;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
@@ -16,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 /** The tables at the grid's side: name, how many rows, how many of them fail. */
 final class TableList extends ListView<Table> {
     private static final PseudoClass FAILS = PseudoClass.getPseudoClass("fails");
+    private static final double WIDTH = 13;
+    private static final double DIGIT = 0.65;
+    private static final int USUAL_DIGITS = 5;
 
     private final GridModel model;
     private final Editing editing;
@@ -25,6 +29,7 @@ final class TableList extends ListView<Table> {
         this.model = model;
         this.editing = editing;
         getStyleClass().add("fw-tables");
+        setAccessibleText(Messages.text(GridCode.TABLES));
         setCellFactory(list -> new Line());
         getSelectionModel().selectedItemProperty().addListener((o, before, now) -> chosen(now));
         follow();
@@ -52,7 +57,21 @@ final class TableList extends ListView<Table> {
             getSelectionModel().select(model.table());
         }
         following = false;
+        setStyle(String.format(Locale.ROOT, "-fx-pref-width: %.1fem;", width(tables)));
         refresh();
+    }
+
+    /** Room for the longest counts, in letters' heights. */
+    private double width(List<Table> tables) {
+        int digits = 0;
+        for (Table table : tables) {
+            String counts = Integer.toString(model.shown().plan().rows(table).size());
+            int failing = model.shown().failing(table);
+            digits = Math.max(
+                    digits,
+                    counts.length() + (failing > 0 ? Integer.toString(failing).length() : 0));
+        }
+        return WIDTH + DIGIT * Math.max(0, digits - USUAL_DIGITS);
     }
 
     /** Goes to the table before or after the one shown. */
@@ -71,6 +90,7 @@ final class TableList extends ListView<Table> {
         private final HBox line;
 
         Line() {
+            setPrefWidth(0);
             Region gap = new Region();
             HBox.setHgrow(gap, Priority.ALWAYS);
             name.getStyleClass().add("name");

@@ -1,10 +1,8 @@
 package farwatt.window.list;
 
-import farwatt.intake.ColumnMeaning;
-import farwatt.intake.Meaning;
+import farwatt.file.KeptMapping;
 import farwatt.intake.Outcome;
 import farwatt.intake.Question;
-import farwatt.intake.ReportLine;
 import farwatt.intake.RowState;
 import farwatt.intake.TakeIn;
 import farwatt.intake.Taken;
@@ -17,203 +15,199 @@ import farwatt.window.desk.Desk;
 import farwatt.window.work.Work;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
+import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TableColumn;
-import javafx.scene.control.TableView;
-import javafx.scene.control.cell.TextFieldTableCell;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** What was understood of a list, to be mended and taken in. For the window's thread. */
 public final class ListView extends BorderPane {
     private static final double SIDE = 330;
 
     private final ListModel model;
+    private final ListAsking asking;
     private final Consumer<Notice> say;
-    private final Runnable taken;
-    private final Label counts = new Label("Open or paste a list.");
-    private final VBox side = new VBox(4);
-    private final TableView<ReportLine> rows = new TableView<>();
-    private final Button take = new Button("Take in");
-    private final Button leave = new Button("Take in, leave held rows out");
+    private final Consumer<Taken> done;
+    private final Label counts = new Label("Open a list from the Plan menu, or copy one and take it in from there.");
+    private final Label notes = new Label();
+    private final ListSide side = new ListSide();
+    private final RowsTable rows;
+    private final AgainstTable against = new AgainstTable();
+    private final ToggleButton rowsWord = new ToggleButton("Rows");
+    private final ToggleButton againstWord = new ToggleButton("Against the plan");
+    private final Button take = ListSide.button("Take in", () -> take(TakeIn.Policy.SKIP));
+    private final Button keep = ListSide.button("", () -> take(TakeIn.Policy.KEEP));
 
-    /** @param taken told when a list was taken in */
-    public ListView(Desk desk, Work work, Consumer<Notice> say, Runnable taken) {
+    /** @param done told what a list that was taken in did */
+    public ListView(Desk desk, Work work, ListAsking asking, Consumer<Notice> say, Consumer<Taken> done) {
         model = new ListModel(desk, work);
+        this.asking = asking;
         this.say = say;
-        this.taken = taken;
-        take.getStyleClass().add("fw-button");
-        leave.getStyleClass().add("fw-button");
-        take.setOnAction(e -> take(TakeIn.Policy.STOP));
-        leave.setOnAction(e -> take(TakeIn.Policy.SKIP));
-        counts.setWrapText(true);
-        HBox.setHgrow(counts, Priority.ALWAYS);
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(8, counts, gap, take, leave);
-        head.setAlignment(Pos.CENTER_LEFT);
-        head.setStyle("-fx-padding: 0.3em 0.6em;");
-        setTop(head);
+        this.done = done;
+        rows = new RowsTable((place, heading, text) -> model.mend(place, heading, text, this::read));
+        setTop(head());
         ScrollPane roll = new ScrollPane(side);
         roll.setFitToWidth(true);
         roll.setPrefWidth(SIDE);
-        side.setStyle("-fx-padding: 0.4em;");
+        roll.setMinWidth(SIDE);
         setLeft(roll);
-        rows.setEditable(true);
-        rows.setAccessibleText("Rows of the list and what became of each");
-        rows.setPlaceholder(new Label("No list was read yet."));
         setCenter(rows);
         buttons();
     }
 
+    private VBox head() {
+        counts.setWrapText(true);
+        counts.setMinWidth(0);
+        notes.setWrapText(true);
+        notes.getStyleClass().add("fw-quiet");
+        notes.managedProperty().bind(notes.textProperty().isNotEmpty());
+        ToggleGroup group = new ToggleGroup();
+        for (ToggleButton word : List.of(rowsWord, againstWord)) {
+            word.getStyleClass().add("fw-corner");
+            word.setToggleGroup(group);
+            word.setMinWidth(Region.USE_PREF_SIZE);
+        }
+        rowsWord.setSelected(true);
+        rowsWord.setOnAction(e -> show(rowsWord));
+        againstWord.setOnAction(e -> show(againstWord));
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox line = new HBox(8, rowsWord, againstWord, gap, keep, take);
+        line.setAlignment(Pos.CENTER_LEFT);
+        VBox head = new VBox(2, counts, notes, line);
+        head.getStyleClass().add("fw-list-head");
+        return head;
+    }
+
+    private void show(ToggleButton word) {
+        word.setSelected(true);
+        setCenter(word == rowsWord ? rows : against);
+    }
+
     /** Reads a file. */
     public void open(Path list) {
+        show(rowsWord);
         model.open(list, this::read);
     }
 
     /** Reads text from elsewhere. */
     public void paste(String text) {
+        show(rowsWord);
         model.paste(text, this::read);
     }
 
-    private void read(Work.End<Outcome> end) {
-        if (end instanceof Work.End.Done<Outcome> done) {
-            show(done.result());
-        } else if (end instanceof Work.End.Not<Outcome> not) {
-            say.accept(not.notice());
+    private void read(Work.End<ListModel.Read> end) {
+        if (end instanceof Work.End.Done<ListModel.Read> read) {
+            show(read.result().outcome(), read.result().taken());
+        } else if (end instanceof Work.End.Not<ListModel.Read> not) {
+            refused(not.notice());
         }
     }
 
-    private void show(Outcome outcome) {
-        StringBuilder text = new StringBuilder(model.name() + ": " + outcome.rows() + " rows");
+    private void refused(Notice notice) {
+        boolean locked = notice.code().equals("intake.locked") || notice.code().equals("intake.wrong_password");
+        if (locked) {
+            counts.setText(model.name());
+            side.askPassword(notice.text(), word -> model.unlock(word, this::read));
+        } else {
+            say.accept(notice);
+        }
+    }
+
+    private void show(Outcome outcome, Taken taken) {
+        List<String> parts = new ArrayList<>();
         for (RowState state : RowState.values()) {
-            text.append(", ").append(outcome.count(state)).append(' ').append(state.word());
+            parts.add(outcome.count(state) + " " + state.word());
         }
-        outcome.totals().forEach(check -> text.append(". ").append(check.said()));
-        outcome.notices().forEach(notice -> text.append(' ').append(notice.line()));
-        counts.setText(text.toString());
-        side.getChildren().clear();
-        if (!outcome.questions().isEmpty()) {
-            side.getChildren().add(title("Questions"));
-            outcome.questions().forEach(question -> side.getChildren().add(question(question)));
-        }
-        side.getChildren().add(title("Columns"));
-        outcome.columns().forEach(column -> side.getChildren().add(column(column)));
-        table(outcome);
+        counts.setText(model.name() + " – " + outcome.rows() + " rows: " + String.join(", ", parts)
+                + (outcome.count(RowState.HELD_BACK) == 0
+                        ? "."
+                        : ". Rows held back stand first; a double click mends a cell."));
+        List<String> said = new ArrayList<>();
+        outcome.totals().stream().filter(check -> !check.agrees()).forEach(check -> said.add(check.said()));
+        outcome.notices().forEach(notice -> said.add(notice.text()));
+        taken.notices().forEach(notice -> said.add(notice.text()));
+        notes.setText(String.join(" ", said));
+        List<Question> questions = new ArrayList<>(outcome.questions());
+        questions.addAll(taken.questions());
+        side.ask(questions, (key, choice) -> model.answer(key, choice, this::read));
+        side.columns(outcome.columns(), (heading, meaning) -> model.mean(heading, meaning, this::read));
+        side.mappings(model.kept(), mapping -> model.use(mapping, this::read), deeds());
+        rows.show(outcome);
+        rowsWord.setText("Rows (" + outcome.rows() + ")");
+        against.show(taken);
+        int differ =
+                (int) taken.differences().stream().map(d -> d.id()).distinct().count();
+        againstWord.setText("Against the plan (" + taken.added().size() + " new, " + differ + " differ, "
+                + taken.gone().size() + " not in the list)");
         buttons();
     }
 
-    private static Label title(String text) {
-        Label label = new Label(text);
-        label.getStyleClass().add("fw-side-title");
-        return label;
+    private List<Button> deeds() {
+        return List.of(
+                ListSide.button("Keep in the plan…", this::keepInPlan),
+                ListSide.button("Keep as a file…", this::keepAsFile),
+                ListSide.button("Use a file…", this::useFile));
     }
 
-    private VBox question(Question question) {
-        Label text = new Label(question.text());
-        text.setWrapText(true);
-        ComboBox<String> choice = new ComboBox<>();
-        choice.getItems().setAll(question.choices());
-        choice.setValue(question.used());
-        choice.setAccessibleText(question.text());
-        choice.setOnAction(e -> model.answer(question.key(), choice.getValue(), this::read));
-        return new VBox(2, text, choice);
+    private void keepInPlan() {
+        asking.name(model.name())
+                .ifPresent(name -> trying(() -> {
+                    model.keep(name);
+                    say.accept(Notice.of(Level.NOTE, WindowCode.MAPPING_KEPT, Place.NONE, name));
+                    model.read().ifPresent(read -> show(read.outcome(), read.taken()));
+                }));
     }
 
-    private VBox column(ColumnMeaning column) {
-        ComboBox<Meaning> choice = new ComboBox<>();
-        choice.getItems().setAll(Meaning.values());
-        choice.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(Meaning meaning) {
-                return meaning == null ? "" : meaning.word().replace('_', ' ');
-            }
-
-            @Override
-            public Meaning fromString(String word) {
-                return Meaning.of(word.toLowerCase(Locale.ROOT).replace(' ', '_'))
-                        .orElse(Meaning.OWN);
-            }
-        });
-        choice.setValue(column.meaning());
-        choice.setAccessibleText("Meaning of " + column.heading());
-        choice.setOnAction(e -> model.mean(column.heading(), choice.getValue(), this::read));
-        Label heading = new Label(column.heading());
-        heading.getStyleClass().add("fw-word");
-        heading.setMaxWidth(150);
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox line = new HBox(6, heading, gap, choice);
-        line.setAlignment(Pos.CENTER_LEFT);
-        Label reason = new Label(column.reason());
-        reason.setWrapText(true);
-        reason.getStyleClass().add("fw-quiet");
-        return new VBox(line, reason);
+    private void keepAsFile() {
+        asking.place(model.name() + ".mapping.json")
+                .ifPresent(file -> trying(() -> {
+                    model.used("").write(file);
+                    say.accept(Notice.of(Level.NOTE, WindowCode.WRITTEN, Place.NONE, file));
+                }));
     }
 
-    private void table(Outcome outcome) {
-        rows.getColumns().clear();
-        List<TableColumn<ReportLine, String>> columns = new ArrayList<>();
-        columns.add(plain("place", 70, ReportLine::place));
-        columns.add(plain("state", 80, line -> line.state().word()));
-        columns.add(plain("said", 320, ReportLine::said));
-        Set<String> headings = new LinkedHashSet<>();
-        outcome.report().forEach(line -> headings.addAll(line.original().keySet()));
-        for (String heading : headings) {
-            TableColumn<ReportLine, String> column =
-                    plain(heading, 130, line -> line.original().getOrDefault(heading, ""));
-            column.setCellFactory(TextFieldTableCell.forTableColumn());
-            column.setEditable(true);
-            column.setOnEditCommit(e -> model.mend(e.getRowValue().place(), heading, e.getNewValue(), this::read));
-            columns.add(column);
+    private void useFile() {
+        asking.mapping().ifPresent(file -> trying(() -> model.use(KeptMapping.read(file), this::read)));
+    }
+
+    /** Something that may be refused. */
+    private interface Doing {
+        void run() throws Refusal;
+    }
+
+    private void trying(Doing doing) {
+        try {
+            doing.run();
+        } catch (Refusal e) {
+            say.accept(e.notice());
         }
-        rows.getColumns().setAll(columns);
-        rows.getItems()
-                .setAll(outcome.report().stream()
-                        .sorted((a, b) ->
-                                Boolean.compare(b.state() == RowState.HELD_BACK, a.state() == RowState.HELD_BACK))
-                        .toList());
-    }
-
-    private static TableColumn<ReportLine, String> plain(
-            String heading, double width, java.util.function.Function<ReportLine, String> text) {
-        TableColumn<ReportLine, String> column = new TableColumn<>(heading);
-        column.setCellValueFactory(row -> new ReadOnlyStringWrapper(text.apply(row.getValue())));
-        column.setPrefWidth(width);
-        column.setEditable(false);
-        column.setSortable(false);
-        return column;
     }
 
     private void buttons() {
-        boolean some = model.outcome().isPresent();
+        Optional<ListModel.Read> read = model.read();
         int held = model.count(RowState.HELD_BACK);
-        take.setDisable(!some || held > 0);
-        leave.setVisible(some && held > 0);
-        leave.setManaged(leave.isVisible());
+        take.setDisable(read.isEmpty());
+        take.setText(held == 0 ? "Take in" : "Take in without rows held back");
+        keep.setText("Take in all, rows held back not in use");
+        keep.setVisible(held > 0);
+        keep.setManaged(keep.isVisible());
     }
 
     private void take(TakeIn.Policy policy) {
-        try {
+        trying(() -> {
             Taken result = model.take(policy);
             result.notices().forEach(say);
-            result.questions()
-                    .forEach(question ->
-                            say.accept(new Notice(Level.WARN, question.key(), Place.NONE, question.text())));
             say.accept(Notice.of(
                     Level.NOTE,
                     WindowCode.TAKEN_IN,
@@ -222,9 +216,7 @@ public final class ListView extends BorderPane {
                     model.name(),
                     model.count(RowState.HELD_BACK),
                     model.count(RowState.LEFT_OUT)));
-            taken.run();
-        } catch (Refusal e) {
-            say.accept(e.notice());
-        }
+            done.accept(result);
+        });
     }
 }

@@ -31,6 +31,9 @@ import org.jspecify.annotations.Nullable;
  * the rest is confined to the window's thread.
  */
 public final class OpenFile {
+    /** Windows without a file that each have a journal of their own. */
+    private static final int MOST_UNNAMED = 20;
+
     private final Desk desk;
     private final Executor disk;
     private final Executor home;
@@ -87,7 +90,24 @@ public final class OpenFile {
         fingerprint = Fingerprint.NONE;
         access = Access.EDIT;
         desk.open(plan);
-        resume(unnamedJournal, Fingerprint.NONE);
+        resume(ownJournal(), Fingerprint.NONE);
+    }
+
+    /** The journal of a plan without a file; another window that has one open keeps its own. */
+    private Path ownJournal() {
+        Path file = unnamedJournal;
+        for (int next = 2; next <= MOST_UNNAMED; next++) {
+            PlanLock.Outcome outcome = PlanLock.take(file, owner);
+            if (outcome instanceof PlanLock.Outcome.Held held) {
+                lock = held.lock();
+                return file;
+            }
+            if (outcome instanceof PlanLock.Outcome.Unknown) {
+                return file;
+            }
+            file = unnamedJournal.resolveSibling(next + "-" + unnamedJournal.getFileName());
+        }
+        return file;
     }
 
     /** Reads a plan file and puts it on the desk; the answer is empty, or says why it was not opened. */

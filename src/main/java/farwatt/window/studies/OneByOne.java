@@ -2,6 +2,8 @@ package farwatt.window.studies;
 
 import farwatt.picture.Chart;
 import farwatt.picture.StudyCharts;
+import farwatt.plan.Cell;
+import farwatt.plan.Step;
 import farwatt.quantity.Show;
 import farwatt.quantity.Units;
 import farwatt.report.Messages;
@@ -58,7 +60,7 @@ final class OneByOne {
         Chart chart = StudyCharts.of(grown, id, "");
         return run.result(
                 said,
-                new PointsTable(points, 0),
+                new GrownTable(grown, id),
                 Charts.one(until, chart, rows(points.size(), 1)),
                 List.of(run.sheets().grow(grown, id)));
     }
@@ -130,25 +132,37 @@ final class OneByOne {
         Effects effects = Sensitivity.of(ground, read, share, effort);
         Heading heading = effects.read();
         List<List<TextRows.Cell>> rows = new ArrayList<>();
+        List<Step> steps = new ArrayList<>();
         for (Effect effect : effects.effects()) {
-            Heading input = effect.input();
-            rows.add(List.of(
-                    TextRows.Cell.words(input.name()),
-                    TextRows.Cell.words(input.text(effect.now())),
-                    TextRows.Cell.words(input.text(effect.low())),
-                    TextRows.Cell.words(heading.text(effect.down())),
-                    TextRows.Cell.words(input.text(effect.high())),
-                    TextRows.Cell.words(heading.text(effect.up()))));
+            rows.add(moved(heading, effect, effect.low(), effect.down()));
+            rows.add(moved(heading, effect, effect.high(), effect.up()));
+            steps.add(step(effect, effect.low()));
+            steps.add(step(effect, effect.high()));
         }
         List<String> said = List.of(
                 Messages.text(StudiesCode.AS_IT_IS, heading.name(), heading.text(effects.now())),
                 Messages.text(StudiesCode.WITHOUT_EFFECT, effects.without()));
-        List<String> headings = List.of("input", "now", "down to", "gives", "up to", "gives then");
+        List<String> headings = List.of("input", "now", "moved to", "gives");
+        Chart chart = StudyCharts.of(effects, "");
         return run.result(
                 said,
-                new TextRows(headings, rows),
-                Charts.one(read, StudyCharts.of(effects, ""), List.of()),
+                new TextRows(headings, rows, steps),
+                Charts.one(read, chart, rows(rows.size(), 1)),
                 List.of(run.sheets().sensitivity(effects)));
+    }
+
+    private static List<TextRows.Cell> moved(Heading heading, Effect effect, double to, double gives) {
+        Heading input = effect.input();
+        return List.of(
+                TextRows.Cell.words(input.name()),
+                TextRows.Cell.words(input.text(effect.now())),
+                TextRows.Cell.words(input.text(to)),
+                TextRows.Cell.words(heading.text(gives)));
+    }
+
+    private static Step step(Effect effect, double to) {
+        Heading input = effect.input();
+        return new Step.Set(input.name(), Cell.text(Show.exact(to, input.unit())));
     }
 
     StudyResult room() {

@@ -1,6 +1,7 @@
 package farwatt.window.studies;
 
 import farwatt.picture.Palette;
+import farwatt.quantity.Decimal;
 import farwatt.report.Messages;
 import farwatt.window.mark.Mark;
 import java.nio.file.Path;
@@ -34,6 +35,7 @@ final class ResultView extends BorderPane {
     private static final double PICTURE = 0.62;
 
     private final StudiesModel model;
+    private final Decimal decimal;
     private final TakeAway away;
     private final StudiesView.Saving saving;
     private final IntConsumer trying;
@@ -51,9 +53,15 @@ final class ResultView extends BorderPane {
     private @Nullable StudyResult shown;
     private boolean filling;
 
-    /** @param trying told the row of which a scenario is wanted */
-    ResultView(StudiesModel model, TakeAway away, StudiesView.Saving saving, IntConsumer trying) {
+    /**
+     * A view of results.
+     *
+     * @param decimal the person's decimal sign
+     * @param trying told the row of which a scenario is wanted
+     */
+    ResultView(StudiesModel model, Decimal decimal, TakeAway away, StudiesView.Saving saving, IntConsumer trying) {
         this.model = model;
+        this.decimal = decimal;
         this.away = away;
         this.saving = saving;
         this.trying = trying;
@@ -191,7 +199,8 @@ final class ResultView extends BorderPane {
     }
 
     private void fillTakes(StudyResult result) {
-        if (result.table().size() > 0 && !result.table().steps(0).isEmpty()) {
+        int last = result.table().size() - 1;
+        if (last >= 0 && !result.table().steps(last).isEmpty()) {
             attempt.setDisable(true);
             takes.getChildren().add(attempt);
         }
@@ -246,7 +255,7 @@ final class ResultView extends BorderPane {
             int column = c;
             TableColumn<Integer, String> each =
                     new TableColumn<>(found.headings().get(c));
-            each.setCellValueFactory(cell -> new ReadOnlyStringWrapper(found.text(cell.getValue(), column)));
+            each.setCellValueFactory(cell -> new ReadOnlyStringWrapper(shown(found, cell.getValue(), column)));
             each.setSortable(false);
             if (found.size() > 0 && found.number(0, c).isPresent()) {
                 each.getStyleClass().add("fw-number");
@@ -256,6 +265,13 @@ final class ResultView extends BorderPane {
             table.getColumns().add(each);
         }
         table.setItems(new RowList(found.size()));
+    }
+
+    /** A cell's text, a number with the person's decimal sign. */
+    private String shown(StudyTable found, int row, int column) {
+        boolean swap = decimal == Decimal.COMMA && found.number(row, column).isPresent();
+        String text = found.text(row, column);
+        return swap ? text.replace('.', ',') : text;
     }
 
     /** Room for the heading and the first rows. */

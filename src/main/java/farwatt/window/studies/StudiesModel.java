@@ -7,6 +7,7 @@ import farwatt.plan.Row;
 import farwatt.plan.Rows;
 import farwatt.plan.Scenario;
 import farwatt.plan.Step;
+import farwatt.quantity.Decimal;
 import farwatt.report.Level;
 import farwatt.report.Messages;
 import farwatt.report.Notice;
@@ -28,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class StudiesModel {
     private final Desk desk;
+    private final Decimal decimal;
     private final Work work;
     private final Work drawing;
     private final List<Runnable> watchers = new ArrayList<>();
@@ -52,11 +54,13 @@ public final class StudiesModel {
     /**
      * Studies of what lies on a desk.
      *
+     * @param decimal the person's decimal sign
      * @param worker runs a study beside everything else
      * @param home runs tasks on the window's thread
      */
-    public StudiesModel(Desk desk, Executor worker, Executor home) {
+    public StudiesModel(Desk desk, Decimal decimal, Executor worker, Executor home) {
         this.desk = desk;
+        this.decimal = decimal;
         work = new Work(worker, home, this::at);
         drawing = new Work(worker, home, ignored -> {});
     }
@@ -118,7 +122,8 @@ public final class StudiesModel {
         int mine = ++runs;
         trouble = null;
         note = "";
-        StudyRun run = new StudyRun(kind, text(), new Basis(desk.shown(), desk.scenario(), desk.corner()));
+        StudyRun run =
+                new StudyRun(kind, text().pointed(decimal), new Basis(desk.shown(), desk.scenario(), desk.corner()));
         work.start(kind.question(), run::run, end -> ended(mine, run, end));
     }
 

@@ -1,6 +1,7 @@
 package farwatt.window.studies;
 
 import farwatt.picture.Palette;
+import farwatt.quantity.Decimal;
 import farwatt.report.Notice;
 import farwatt.report.Refusal;
 import farwatt.window.desk.Desk;
@@ -36,19 +37,20 @@ public final class StudiesView extends StackPane {
     /**
      * Studies of what lies on a desk.
      *
+     * @param decimal the person's decimal sign
      * @param home runs tasks on the window's thread
      * @param work writes files
      */
-    public StudiesView(Desk desk, Executor home, Work work, Saving saving, Consumer<Notice> say) {
+    public StudiesView(Desk desk, Decimal decimal, Executor home, Work work, Saving saving, Consumer<Notice> say) {
         this.say = say;
-        model = new StudiesModel(desk, StudiesView::beside, home);
+        model = new StudiesModel(desk, decimal, StudiesView::beside, home);
         asked = model.kind();
         getStylesheets()
                 .add(Objects.requireNonNull(StudiesView.class.getResource("/farwatt/window/studies.css"))
                         .toExternalForm());
         getStyleClass().add("fw-studies");
         form = new FormView(model, new Offers(this, new StudyWords(desk)));
-        result = new ResultView(model, new TakeAway(work, say), saving, this::tryOut);
+        result = new ResultView(model, decimal, new TakeAway(work, say), saving, this::tryOut);
         SplitPane parts = new SplitPane(form, result);
         parts.setDividerPositions(FORM);
         SplitPane.setResizableWithParent(form, false);

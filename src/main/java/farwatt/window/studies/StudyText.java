@@ -1,5 +1,6 @@
 package farwatt.window.studies;
 
+import farwatt.quantity.Decimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -28,6 +29,33 @@ final class StudyText {
     /** The first line of a field. */
     String line(StudyField field) {
         return lines(field).isEmpty() ? "" : lines(field).get(0).strip();
+    }
+
+    /**
+     * The same with decimal points. Where the person's decimal sign is the comma, one between two digits is a decimal
+     * sign, and one with a space after it parts two values.
+     */
+    StudyText pointed(Decimal decimal) {
+        if (decimal == Decimal.POINT) {
+            return this;
+        }
+        Map<StudyField, List<String>> other = new EnumMap<>(StudyField.class);
+        lines.forEach((field, all) ->
+                other.put(field, all.stream().map(StudyText::pointed).toList()));
+        return new StudyText(other);
+    }
+
+    private static String pointed(String line) {
+        StringBuilder text = new StringBuilder(line);
+        boolean quoted = false;
+        for (int i = 0; i + 1 < text.length(); i++) {
+            quoted ^= text.charAt(i) == '\'';
+            boolean between = i > 0 && Character.isDigit(text.charAt(i - 1)) && Character.isDigit(text.charAt(i + 1));
+            if (!quoted && text.charAt(i) == ',' && between) {
+                text.setCharAt(i, '.');
+            }
+        }
+        return text.toString();
     }
 
     StudyText with(StudyField field, int line, String text) {

@@ -1,5 +1,6 @@
 package farwatt.window.studies;
 
+import farwatt.plan.Step;
 import farwatt.quantity.Unit;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -8,6 +9,7 @@ import java.util.OptionalDouble;
 final class TextRows implements StudyTable {
     private final List<String> headings;
     private final List<List<Cell>> rows;
+    private final List<Step> steps;
 
     /**
      * One cell.
@@ -25,8 +27,26 @@ final class TextRows implements StudyTable {
     }
 
     TextRows(List<String> headings, List<List<Cell>> rows) {
+        this(headings, rows, List.of());
+    }
+
+    /** @param steps for every row the step to the state of the plan that it tells of; none for rows that tell of none */
+    TextRows(List<String> headings, List<List<Cell>> rows, List<Step> steps) {
         this.headings = List.copyOf(headings);
         this.rows = List.copyOf(rows);
+        this.steps = List.copyOf(steps);
+    }
+
+    @Override
+    public List<Step> steps(int row) {
+        return steps.isEmpty() ? List.of() : List.of(steps.get(row));
+    }
+
+    @Override
+    public String name(int row) {
+        return !steps.isEmpty() && steps.get(row) instanceof Step.Set set
+                ? set.path() + " " + set.to().text()
+                : "";
     }
 
     @Override

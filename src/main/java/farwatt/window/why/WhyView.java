@@ -6,9 +6,9 @@ import farwatt.review.Finding;
 import farwatt.review.Remedy;
 import farwatt.window.desk.Desk;
 import farwatt.window.mark.Mark;
-import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -33,6 +33,8 @@ public final class WhyView extends SplitPane {
     private final Label none = new Label("Choose a cell, then F4: how its value came about stands here.");
     private final ListView<Finding> findings = new ListView<>();
     private final Label findingsTitle = new Label("Findings");
+    private final Button stop = new Button("Stop");
+    private final Desk desk;
     private final Pointer pointer;
     private final Mending mending;
 
@@ -53,6 +55,7 @@ public final class WhyView extends SplitPane {
 
     public WhyView(Desk desk, Pointer pointer, Mending mending) {
         this.mending = mending;
+        this.desk = desk;
         model = new WhyModel(desk);
         this.pointer = pointer;
         setOrientation(Orientation.VERTICAL);
@@ -77,11 +80,19 @@ public final class WhyView extends SplitPane {
         none.managedProperty().bind(none.visibleProperty());
         none.visibleProperty().bind(tree.rootProperty().isNull());
         VBox.setVgrow(tree, Priority.ALWAYS);
-        VBox below = new VBox(findingsTitle, findings);
+        stop.getStyleClass().add("fw-button");
+        stop.setAccessibleText("Stop looking for what mends the findings");
+        stop.setOnAction(e -> desk.stopSeeking());
+        stop.managedProperty().bind(stop.visibleProperty());
+        stop.setVisible(false);
+        HBox head = new HBox(8, findingsTitle, stop);
+        head.setAlignment(Pos.CENTER_LEFT);
+        VBox below = new VBox(head, findings);
         VBox.setVgrow(findings, Priority.ALWAYS);
         getItems().addAll(above, below);
         setDividerPositions(0.45);
         desk.watch(this::refresh);
+        desk.watchSeeking(this::counted);
         refresh();
     }
 
@@ -113,11 +124,18 @@ public final class WhyView extends SplitPane {
 
     private void refresh() {
         if (model.hasNews()) {
-            List<Finding> found = model.findings();
-            findings.getItems().setAll(found);
-            findingsTitle.setText("Findings (" + found.size() + ")");
+            findings.getItems().setAll(model.findings());
         }
+        counted();
         model.ask(this::show);
+    }
+
+    /** How many findings there are, and how far the search for what mends them is. */
+    private void counted() {
+        String count = "Findings (" + findings.getItems().size() + ")";
+        boolean seeking = desk.sought() < 1;
+        findingsTitle.setText(seeking ? count + ", what mends them: " + (int) (100 * desk.sought()) + " %" : count);
+        stop.setVisible(seeking);
     }
 
     private void show(Optional<Explanation> found) {
@@ -189,6 +207,9 @@ public final class WhyView extends SplitPane {
                 box.getChildren().add(source);
             }
             finding.remedies().forEach(remedy -> box.getChildren().add(remedy(remedy)));
+            if (!finding.nearest().isEmpty()) {
+                box.getChildren().add(wrapped(finding.nearest()));
+            }
             box.getStyleClass().add("fw-finding");
             setGraphic(box);
             setAccessibleText(Mark.of(finding.level()).word() + ". " + where.getText() + ". " + finding.text());

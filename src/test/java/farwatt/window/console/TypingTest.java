@@ -25,16 +25,19 @@ class TypingTest {
 
     private Plan plan;
     private Typing typing;
+    private History history;
 
     @BeforeEach
     void open() throws Refusal {
         plan = PlanReader.read(ROOT.resolve("scenarios/ferry-landing.farwatt.json"))
                 .plan();
         Terms terms = Terms.of(plan);
+        history = new History(new Remembered(folder.resolve("r.properties")));
         Completing completing = new Completing(
                 () -> plan,
-                (expression, caret) -> terms.complete(Table.VALUES, "", "is", expression, caret, Decimal.POINT));
-        typing = new Typing(completing, new History(new Remembered(folder.resolve("r.properties"))));
+                (expression, caret) -> terms.complete(Table.VALUES, "", "is", expression, caret, Decimal.POINT),
+                history::all);
+        typing = new Typing(completing, history);
     }
 
     private List<String> offered(String text) {
@@ -53,6 +56,17 @@ class TypingTest {
         assertEquals("const a = sweep", taken("const a = swe"));
         assertTrue(offered("plan.").size() > 8);
         assertEquals(List.of(), offered("// plan.te"));
+    }
+
+    @Test
+    void whatAResultHasIsOfferedAfterItsName() {
+        assertEquals("const more = grow({}); print(more.fitted", taken("const more = grow({}); print(more.fi"));
+        assertEquals(List.of(), offered("const more = Math.max(1); more.fi"));
+        history.add("heat = sweep({over: {}, read: []})");
+        assertEquals("heat.varied", taken("heat.v"));
+        assertEquals(7, offered("heat.").size());
+        typing.typed("heat.", 5);
+        assertTrue(typing.isOffering());
     }
 
     @Test

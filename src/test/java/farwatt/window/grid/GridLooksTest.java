@@ -12,6 +12,7 @@ import farwatt.plan.Table;
 import farwatt.quantity.Decimal;
 import farwatt.report.Level;
 import farwatt.report.Refusal;
+import farwatt.window.Contrast;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -109,25 +110,10 @@ class GridLooksTest {
             if (cell.isVisible() && !cell.getText().isEmpty()) {
                 var fills = cell.getBackground().getFills();
                 Color paper = (Color) fills.get(fills.size() - 1).getFill();
-                double contrast = contrast((Color) cell.getTextFill(), paper);
+                double contrast = Contrast.of((Color) cell.getTextFill(), paper);
                 assertTrue(contrast >= 4.5, cell.getText() + " " + contrast);
             }
         }
-    }
-
-    /** Contrast ratio of two colours as WCAG 2.2 defines it. */
-    private static double contrast(Color one, Color other) {
-        double a = light(one);
-        double b = light(other);
-        return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
-    }
-
-    private static double light(Color color) {
-        return 0.2126 * linear(color.getRed()) + 0.7152 * linear(color.getGreen()) + 0.0722 * linear(color.getBlue());
-    }
-
-    private static double linear(double part) {
-        return part <= 0.04045 ? part / 12.92 : Math.pow((part + 0.055) / 1.055, 2.4);
     }
 
     @Test
