@@ -33,10 +33,10 @@ final class CheckVerb extends PlanVerb {
         Calculation calculation = calculation();
         Review found = corner.isPresent() ? Reviewer.review(calculation, corner.get()) : Reviewer.review(calculation);
         Review review;
-        try (Underway underway = new Underway(output())) {
-            Progress progress = underway.progress(
+        try (Stopping stopping = Stopping.begin(output())) {
+            Progress progress = stopping.progress(
                     (share, what) -> Messages.text(CommandCode.SEEKING, Math.round(100 * share), what));
-            review = Remedies.of(calculation, found, progress, underway.cancel());
+            review = Remedies.of(calculation, found, progress, stopping.cancel());
         }
         List<Finding> findings = new ArrayList<>(review.findings());
         notices().stream().map(FindingsOut::of).filter(f -> !known(findings, f)).forEach(findings::add);

@@ -44,13 +44,13 @@ enum CommandCode implements Code {
     BAD_SHARE,
     AS_IT_IS,
     WITHOUT_EFFECT,
+    SEEKING,
+    TAKE_OFF_COST,
+    TAKE_OFF_SAME,
     NO_STUDY,
     BAD_STUDY,
     NO_SHEET,
     LIST_WRITTEN,
-    SEEKING,
-    TAKE_OFF_COST,
-    TAKE_OFF_SAME,
     DEMO_END;
 
     @Override

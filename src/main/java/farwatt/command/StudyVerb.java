@@ -22,7 +22,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
@@ -47,9 +46,9 @@ abstract class StudyVerb extends PlanVerb {
     public final Integer call() throws Exception {
         Ground ground = ground();
         sayNotices();
-        try (Underway underway = new Underway(output())) {
-            limit(underway);
-            study(ground, effort(underway.progress((share, what) -> what), underway.cancel()));
+        try (Stopping stopping = Stopping.begin(output())) {
+            stopping.limit(seconds);
+            study(ground, effort(stopping.progress(), stopping.cancel()));
         }
         return Exit.DONE;
     }
@@ -105,25 +104,6 @@ abstract class StudyVerb extends PlanVerb {
                         effort.cancel())
                 .forEach(notice -> output().say(notice.line()));
         written(file);
-    }
-
-    private void limit(Underway underway) {
-        if (seconds == Double.POSITIVE_INFINITY) {
-            return;
-        }
-        Thread timer = new Thread(
-                () -> {
-                    try {
-                        if (!underway.endsWithin((long) (seconds * 1e3))) {
-                            underway.cancel().ask();
-                        }
-                    } catch (InterruptedException e) {
-                        throw new CancellationException(String.valueOf(e.getMessage()));
-                    }
-                },
-                "limit");
-        timer.setDaemon(true);
-        timer.start();
     }
 
     static List<Vary> varies(Ground ground, List<String> texts) throws Refusal {

@@ -64,9 +64,9 @@ final class WorkbookVerb extends PlanVerb {
         List<StudyCall> calls = calls();
         Calculation calculation = calculation();
         sayNotices();
-        try (Underway underway = new Underway(output())) {
-            Progress progress = underway.progress((share, what) -> what);
-            Cancel cancel = underway.cancel();
+        try (Stopping stopping = Stopping.begin(output())) {
+            Progress progress = stopping.progress();
+            Cancel cancel = stopping.cancel();
             Handover plain = handover(calculation, scenario(), fingerprint(), progress.part(0, REMEDIES), cancel);
             Handover whole = plain.without(without)
                     .beside(SideTables.of(base(), corner(), progress.part(REMEDIES, SIDES), cancel))

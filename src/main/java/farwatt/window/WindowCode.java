@@ -29,10 +29,10 @@ public enum WindowCode implements Code {
     MAPPING_KEPT,
     COPIED,
     NOT_PRINTED,
+    REMEDY_GONE,
     TAKEN_BACK,
     WHICH_SHEETS,
-    STUDY_STALE,
-    REMEDY_GONE;
+    STUDY_STALE;
 
     @Override
     public String room() {
