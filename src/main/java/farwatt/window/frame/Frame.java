@@ -102,8 +102,7 @@ public final class Frame extends BorderPane {
             why.enter();
         });
         sheet.onPointed(this::pointed);
-        list = new Late<>(
-                () -> new ListView(desk, work, new ListQuestions(asking), talk::say, this::takenIn));
+        list = new Late<>(() -> new ListView(desk, work, new ListQuestions(asking), talk::say, this::takenIn));
         bench.add("Side by side", new Late<>(() -> new CompareView(desk, work, talk::say)));
         bench.add("List", list);
         back = new Late<>(() -> new BackView(new BackModel(desk, file, work), desk, talk::say));
