@@ -91,8 +91,7 @@ class MannersTest {
                 "studies", () -> run.robot.type(KeyCode.F10),
                 "the wheel",
                         () -> {
-                            run.robot.moveTo(
-                                    (Node) run.robot.lookup(".fw-cells").query());
+                            run.robot.moveTo(run.robot.lookup(".fw-cells").<Node>query());
                             run.robot.scroll(3, VerticalDirection.DOWN);
                         },
                 "another table", () -> run.robot.clickOn("zones"));

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
@@ -38,8 +39,14 @@ final class Engine {
     private final DoubleConsumer sought;
     private final Consumer<Notice> failures;
     private final AtomicLong newest = new AtomicLong();
-    /** Stops the search for remedies as soon as something newer is wanted. */
+    /** Stops the review as soon as something newer is wanted. */
     private volatile Cancel judging = new Cancel();
+    /** Stops the search for remedies, for that and for questions between. */
+    private volatile Cancel seeking = new Cancel();
+    /** The wish for which a person stopped the search. */
+    private volatile long stopped = -1;
+
+    private final AtomicInteger questions = new AtomicInteger();
     /** Only on the worker. */
     private @Nullable Calculation calculation;
 
@@ -63,6 +70,7 @@ final class Engine {
     void want(Wanted wanted) {
         long number = newest.incrementAndGet();
         judging.ask();
+        seeking.ask();
         later(() -> guarded(() -> {
             Calculation calc = brought(wanted);
             if (number == newest.get()) {
@@ -93,8 +101,12 @@ final class Engine {
 
     private void mend(long number, Calculation calc, Review review) {
         Cancel cancel = new Cancel();
-        judging = cancel;
-        if (number != newest.get()) {
+        seeking = cancel;
+        if (number != newest.get() || number == stopped) {
+            return;
+        }
+        if (questions.get() > 0) {
+            later(() -> guarded(() -> mend(number, calc, review)));
             return;
         }
         try {
@@ -102,8 +114,8 @@ final class Engine {
             Review mended = Remedies.of(calc, review, (share, what) -> tell(number, share), cancel);
             home.execute(() -> install(number, () -> reviews.accept(mended)));
         } catch (CancellationException e) {
-            // as above, or a person has stopped it
-            return;
+            // as above, or a person has stopped it, or it makes room for a question
+            later(() -> guarded(() -> mend(number, calc, review)));
         } finally {
             tell(number, 1);
         }
@@ -115,7 +127,8 @@ final class Engine {
 
     /** Gives up the search for remedies. */
     void stopSeeking() {
-        judging.ask();
+        stopped = newest.get();
+        seeking.ask();
     }
 
     private void install(long number, Runnable step) {
@@ -144,21 +157,31 @@ final class Engine {
         }
     }
 
+    /** Something short that a person waits for: the search for remedies makes room and begins anew after it. */
+    private void between(Runnable question) {
+        questions.incrementAndGet();
+        seeking.ask();
+        later(() -> {
+            questions.decrementAndGet();
+            guarded(question);
+        });
+    }
+
     /** Tells how an expression's value came about in the plan worked out last; empty if it cannot be understood. */
     void explain(String expression, Consumer<Optional<Explanation>> answer) {
-        later(() -> guarded(() -> {
+        between(() -> {
             Calculation calc = calculation;
             Optional<Explanation> found = calc == null ? Optional.empty() : calc.explain(expression, DEEPEST);
             home.execute(() -> answer.accept(found));
-        }));
+        });
     }
 
     /** Works something out between the plans that are wanted. */
     <T> void ask(Supplier<T> question, Consumer<T> answer) {
-        later(() -> guarded(() -> {
+        between(() -> {
             T found = question.get();
             home.execute(() -> answer.accept(found));
-        }));
+        });
     }
 
     private void later(Runnable task) {

@@ -62,7 +62,7 @@ public final class TakeOffView extends BorderPane {
         head.setStyle("-fx-padding: 0.3em 0.6em;");
         setTop(head);
         table.setAccessibleText("Take-off");
-        table.setPlaceholder(new Label("Nothing is in use."));
+        table.setPlaceholder(new Label("Counting…"));
         for (int i = 0; i < HEADINGS.size(); i++) {
             table.getColumns().add(column(i));
         }
@@ -89,6 +89,7 @@ public final class TakeOffView extends BorderPane {
 
     private void show(Order order) {
         shown = order;
+        table.setPlaceholder(new Label("Nothing is in use."));
         title.setText("Take-off: " + order.title() + (order.cost().isEmpty() ? "" : ", " + order.cost()));
         table.getItems().setAll(order.lines());
         copy.setDisable(order.lines().isEmpty());
