@@ -61,7 +61,8 @@ final class StudyCall {
         StringBuilder word = new StringBuilder();
         boolean begun = false;
         char quote = 0;
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             if (quote != 0 && c == quote) {
                 quote = 0;
             } else if (quote == 0 && (c == '\'' || c == '"')) {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -46,13 +47,10 @@ public final class Workbook {
             }
 
             @Override
-            public Optional<String> last() {
-                return content.has(Titles.LABELS) ? Optional.of(Titles.GRID) : Optional.empty();
-            }
-
-            @Override
-            public void after(Book book, String name) {
-                new LabelPage(book, name).write(book.places.of(Titles.LABELS));
+            public Optional<Last> last() {
+                Last labels = new Last(
+                        Titles.GRID, (book, name) -> new LabelPage(book, name).write(book.places.of(Titles.LABELS)));
+                return Optional.of(labels).filter(l -> content.has(Titles.LABELS));
             }
         };
         return book(target, tables, content.imprint(), progress, cancel, Titles.SUMMARY, pages);
@@ -79,13 +77,18 @@ public final class Workbook {
     private interface Around {
         void before(Book book, String name);
 
-        /** Name of a sheet after the tables. */
-        default Optional<String> last() {
+        /** A sheet after the tables. */
+        default Optional<Last> last() {
             return Optional.empty();
         }
-
-        default void after(Book book, String name) {}
     }
+
+    /**
+     * A sheet after the tables.
+     *
+     * @param page writes it, under the name that was free
+     */
+    private record Last(String name, BiConsumer<Book, String> page) {}
 
     private static List<Notice> book(
             Path target,
@@ -118,7 +121,7 @@ public final class Workbook {
         List<String> wanted = new ArrayList<>();
         wanted.add(firstName);
         tables.forEach(table -> wanted.add(table.name()));
-        pages.last().ifPresent(wanted::add);
+        pages.last().ifPresent(last -> wanted.add(last.name()));
         List<String> names = SheetNames.of(wanted);
         List<Places.Place> places = new ArrayList<>();
         long all = 1;
@@ -146,6 +149,6 @@ public final class Workbook {
                             place.schedule().name()));
             before += place.schedule().lines().size();
         }
-        pages.last().ifPresent(last -> pages.after(book, names.get(names.size() - 1)));
+        pages.last().ifPresent(last -> last.page().accept(book, names.get(names.size() - 1)));
     }
 }

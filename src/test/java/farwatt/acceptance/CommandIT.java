@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -213,6 +214,35 @@ class CommandIT {
         byte[] bytes = Files.readAllBytes(target);
         assertTrue(bytes.length > 5000 && bytes[0] == 'P' && bytes[1] == 'K');
         assertEquals(1, folder.toFile().list().length, "nothing is left beside it");
+    }
+
+    @Test
+    void theWorkbookHasTheSheetsAndStudiesThatWereAskedFor() throws Exception {
+        Path target = folder.resolve("some.xlsx");
+        String sweep = "sweep --over 'trunk.length = 20 m .. 100 m by 20 m' --read gate.reserve_share";
+        done("workbook", FERRY, "-o", target, "--sheet", "test sheet", "--study", sweep, "--study", "room");
+        try (ZipFile zip = new ZipFile(target.toFile())) {
+            String names = new String(
+                    zip.getInputStream(zip.getEntry("xl/workbook.xml")).readAllBytes(), StandardCharsets.UTF_8);
+            for (String name : List.of("Summary", "Test sheet", "Sweep of gate.reserve_share", "Room for more")) {
+                assertTrue(names.contains("name=\"" + name + "\""), names);
+            }
+            assertFalse(names.contains("name=\"Devices\""), names);
+            assertTrue(zip.getEntry("xl/charts/chart1.xml") != null, "the sweep's chart");
+        }
+        Path list = folder.resolve("runs.csv");
+        done("workbook", FERRY, "-o", list, "--sheet", "runs");
+        assertTrue(Files.readString(list).contains("run cam 1"));
+        Path points = folder.resolve("sweep.xlsx");
+        done("sweep", FERRY, "--over", "trunk.length = 20 m, 40 m", "--read", "plan.lost", "-o", points);
+        assertTrue(Files.size(points) > 5000);
+        Run wrong = Program.run("workbook", FERRY, "-o", folder.resolve("no.xlsx"), "--study", "swoop");
+        assertEquals(2, wrong.exit());
+        assertTrue(wrong.err().contains("Begin with one of grow, limit") && wrong.isClean(), wrong.err());
+        Run sheet = Program.run("workbook", FERRY, "-o", folder.resolve("no.xlsx"), "--without", "Device");
+        assertEquals(2, sheet.exit());
+        assertTrue(sheet.err().contains("Device is no sheet") && sheet.isClean(), sheet.err());
+        assertFalse(Files.exists(folder.resolve("no.xlsx")));
     }
 
     @Test

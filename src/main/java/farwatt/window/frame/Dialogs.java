@@ -19,7 +19,7 @@ import javafx.stage.Window;
 
 /** Asks by the toolkit's own windows. */
 final class Dialogs implements Asking {
-    private static final double PICK_HEIGHT = 360;
+    private static final double PICK_HEIGHT = 420;
 
     private final Window owner;
 
