@@ -122,7 +122,7 @@ class OfficeTest {
             assertTrue(pages.startsWith("%PDF"), paper + " " + bytes.length + " bytes");
             // points of the long side of a page
             String size = paper == Paper.A4 ? "/MediaBox[0 0 84" : "/MediaBox[0 0 79";
-            long there = pages.split("/MediaBox\\[", -1).length - 1;
+            int there = pages.split("/MediaBox\\[", -1).length - 1;
             assertTrue(there > 20, there + " pages");
             // the root of all pages has a size of its own
             assertEquals(there - 1, pages.split(java.util.regex.Pattern.quote(size), -1).length - 1, paper.toString());

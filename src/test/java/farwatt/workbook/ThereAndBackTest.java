@@ -141,7 +141,7 @@ class ThereAndBackTest {
                         .plan(),
                 PlanReader.read(Path.of("scenarios/ferry-landing.farwatt.json")).plan());
         for (int turn = 0; turn < turns; turn++) {
-            long seed = 900 + turn;
+            long seed = 900L + turn;
             Random random = new Random(seed);
             Plan plan = plans.get(turn % plans.size());
             Plan other = changed(plan, random);

@@ -107,31 +107,35 @@ public final class Frame extends BorderPane {
                 talk::say));
         bench.add("Take-off", new Late<>(() -> new TakeOffView(new TakeOffModel(desk, sheet::units), desk, talk::say)));
         bench.add("Workbook back", back);
-        studies = new Late<>(() -> {
-            StudiesView made = new StudiesView(
-                    desk,
-                    decimal,
-                    threads.home(),
-                    work,
-                    (title, endings) -> asking.save(title, files.suggested(endings.get(0)), endings),
-                    talk::say);
-            made.show(look.palette());
-            return made;
-        });
+        studies = new Late<>(() -> studies(decimal, threads, asking));
         bench.add(STUDIES, studies);
         DiagramModel drawn = new DiagramModel(desk, threads.drawing(), threads.home());
         diagram = new DiagramView(drawn, desk, (table, id) -> grid.point(table, id, ""), menus::picture);
-        scripts = new Late<>(() -> {
-            Scripts made = new Scripts(desk, sheet, threads, asking, remembered, talk::say);
-            made.view().show(look.palette());
-            return made;
-        });
+        scripts = new Late<>(() -> scripts(threads, asking, remembered));
         bench.add(Scripts.WORD, () -> scripts.get().view());
         sides = new Sides(diagram, grid, why, this::roomChanged);
         arrange(new FirstSteps(remembered));
         new Keys(this, files, scenarios).install();
         file.begin(first);
         look.apply();
+    }
+
+    private StudiesView studies(Decimal decimal, Threads threads, Asking asking) {
+        StudiesView made = new StudiesView(
+                desk,
+                decimal,
+                threads.home(),
+                work,
+                (title, endings) -> asking.save(title, files.suggested(endings.get(0)), endings),
+                talk::say);
+        made.show(look.palette());
+        return made;
+    }
+
+    private Scripts scripts(Threads threads, Asking asking, Remembered remembered) {
+        Scripts made = new Scripts(desk, sheet, threads, asking, remembered, talk::say);
+        made.view().show(look.palette());
+        return made;
     }
 
     private void arrange(FirstSteps steps) {

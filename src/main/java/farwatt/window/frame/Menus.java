@@ -11,7 +11,6 @@ import javafx.scene.control.SeparatorMenuItem;
 /** The two lists of things to do: with the plan, and with how it is shown. */
 final class Menus {
     private final Frame frame;
-    private final Asking asking;
     private final FileDoings files;
     private final Look look;
     private final Remembered remembered;
@@ -19,7 +18,6 @@ final class Menus {
 
     Menus(Frame frame, FileDoings files, Look look, Remembered remembered, Work work, Asking asking) {
         this.frame = frame;
-        this.asking = asking;
         this.files = files;
         this.look = look;
         this.remembered = remembered;
