@@ -5,6 +5,7 @@ import farwatt.plan.Plan;
 import farwatt.report.Refusal;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -35,27 +36,30 @@ public class StudyBench {
     private int threads;
 
     private Sweep sweep = sweep();
+    private Sweep million = sweep("trunk.length = 1 m .. 100 m by 1 m");
     private Walk walk = new Walk(sweep);
 
     /** Fresh for each count of threads. */
     @Setup
     public void fresh() {
         sweep = sweep();
+        million = sweep("trunk.length = 1 m .. 100 m by 1 m");
         walk = new Walk(sweep);
     }
 
-    private static Sweep sweep() {
+    private static Sweep sweep(String... more) {
         try {
             Plan plan = PlanReader.read(Path.of("scenarios/ferry-landing.farwatt.json"))
                     .plan();
             Ground ground = Ground.of(plan);
-            return Sweep.of(
-                    ground,
-                    List.of(
-                            Vary.of(ground, "quay.ambient = -20 degC .. 79 degC by 1 K"),
-                            Vary.of(ground, "camera_day = 3 W .. 6.8 W by 0.2 W"),
-                            Vary.of(ground, "trunk.gauge = 20 AWG, 21 AWG, 22 AWG, 23 AWG, 24 AWG")),
-                    List.of("gate.reserve_share", "least(volts of devices)", "plan.lost"));
+            List<Vary> varies = new ArrayList<>(List.of(
+                    Vary.of(ground, "quay.ambient = -20 degC .. 79 degC by 1 K"),
+                    Vary.of(ground, "camera_day = 3 W .. 6.8 W by 0.2 W"),
+                    Vary.of(ground, "trunk.gauge = 20 AWG, 21 AWG, 22 AWG, 23 AWG, 24 AWG")));
+            for (String each : more) {
+                varies.add(Vary.of(ground, each));
+            }
+            return Sweep.of(ground, varies, List.of("gate.reserve_share", "least(volts of devices)", "plan.lost"));
         } catch (Refusal e) {
             throw new IllegalStateException(e);
         }
@@ -67,6 +71,15 @@ public class StudyBench {
     public double whole() throws IOException {
         double[] sum = {0};
         sweep.run(Effort.of(threads), point -> sum[0] += point.inside(3));
+        return sum[0];
+    }
+
+    /** A hundred times as many: what making trials and threads takes no longer counts. */
+    @Benchmark
+    @OperationsPerInvocation(100 * POINTS)
+    public double million() throws IOException {
+        double[] sum = {0};
+        million.run(Effort.of(threads), point -> sum[0] += point.inside(4));
         return sum[0];
     }
 

@@ -30,34 +30,23 @@ final class Identifiers {
         List<Assembler.Item> devices = items.stream()
                 .filter(i -> i.sorted().kind() == Sorted.Kind.DEVICE)
                 .toList();
-        List<Column> columns = unique(listing);
-        List<int[]> firsts = AtOnce.columns(columns, devices.size())
-                .map(column -> firsts(devices, column))
-                .toList();
-        for (int c = 0; c < columns.size(); c++) {
-            for (int later = 0; later < devices.size(); later++) {
-                int first = firsts.get(c)[later];
+        for (Column column : unique(listing)) {
+            List<String> texts = devices.stream()
+                    .map(i -> Spelling.strip(i.sorted().row().cell(column.at()).text()))
+                    .toList();
+            boolean bare = column.meaning() == Meaning.MAC;
+            Twice twice = new Twice(texts, bare ? Twice.Counts.LETTERS_AND_DIGITS : Twice.Counts.EVERY_SIGN);
+            for (int later = 0; later < texts.size(); later++) {
+                if (twice.length(later) < 2 || Cells.isMissing(texts.get(later))) {
+                    continue;
+                }
+                int first = twice.first(later);
                 if (first != later) {
-                    flag(devices.get(later), columns.get(c), devices.get(first));
-                    flag(devices.get(first), columns.get(c), devices.get(later));
+                    flag(devices.get(later), column, devices.get(first));
+                    flag(devices.get(first), column, devices.get(later));
                 }
             }
         }
-    }
-
-    /** For every row the first one with the same identifier, itself where there is none before. */
-    private static int[] firsts(List<Assembler.Item> devices, Column column) {
-        List<String> texts = devices.stream()
-                .map(i -> Spelling.strip(i.sorted().row().cell(column.at()).text()))
-                .toList();
-        boolean bare = column.meaning() == Meaning.MAC;
-        Twice twice = new Twice(texts, bare ? Twice.Counts.LETTERS_AND_DIGITS : Twice.Counts.EVERY_SIGN);
-        int[] firsts = new int[texts.size()];
-        for (int later = 0; later < texts.size(); later++) {
-            boolean counts = twice.length(later) >= 2 && !Cells.isMissing(texts.get(later));
-            firsts[later] = counts ? twice.first(later) : later;
-        }
-        return firsts;
     }
 
     private static void flag(Assembler.Item item, Column column, Assembler.Item other) {

@@ -71,9 +71,19 @@ final class Listings {
 
     /** Finds each column's decimal mark; a column without evidence follows the others. */
     private static List<Column> decimals(List<Column> plain, List<RawRow> rows, Mapping mapping) {
-        List<Habit> habits = AtOnce.columns(plain, rows.size())
-                .map(column -> habit(column, rows))
-                .toList();
+        List<Habit> habits = new ArrayList<>();
+        for (Column column : plain) {
+            Habit habit = new Habit();
+            if (column.meaning().isMeasured() || column.heading().unit().isPresent()) {
+                for (RawRow row : rows) {
+                    RawCell cell = row.cell(column.at());
+                    if (cell.form() == RawCell.Form.TEXT) {
+                        habit.look(cell.text());
+                    }
+                }
+            }
+            habits.add(habit);
+        }
         Optional<Decimal> together = Habit.together(habits);
         List<Column> columns = new ArrayList<>();
         for (int i = 0; i < plain.size(); i++) {
@@ -82,19 +92,6 @@ final class Listings {
             columns.add(plain.get(i).with(answer.or(() -> own).or(() -> together)));
         }
         return columns;
-    }
-
-    private static Habit habit(Column column, List<RawRow> rows) {
-        Habit habit = new Habit();
-        if (column.meaning().isMeasured() || column.heading().unit().isPresent()) {
-            for (RawRow row : rows) {
-                RawCell cell = row.cell(column.at());
-                if (cell.form() == RawCell.Form.TEXT) {
-                    habit.look(cell.text());
-                }
-            }
-        }
-        return habit;
     }
 
     private static Optional<Decimal> decimal(String heading, Mapping mapping) {

@@ -10,12 +10,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 
 /** A file's sheets understood: headings, columns, rows, totals. Keeps what it needs to read one row again. For one thread. */
 final class Reading {
+    private static final int BETWEEN_CHECKS = 1024;
+
     private final ListFile file;
     private Wishes wishes;
     private final Cancel cancel;
@@ -144,13 +143,15 @@ final class Reading {
         describe(listing, own);
         String place =
                 sheets > 1 && !listing.has(Meaning.ZONE) ? listing.sheet().name() : "";
-        Set<String> feeders = Feeders.named(listing, sorted);
-        Supplier<RowReader> readers = () -> new RowReader(listing, own, place, feeders);
-        @Nullable Draft[] read = ports.isPresent() ? new Draft[sorted.size()] : AtOnce.drafts(sorted, readers, cancel);
+        RowReader reader = new RowReader(listing, own, place, Feeders.named(listing, sorted));
         int first = items.size();
         for (Sorted row : sorted) {
-            Draft known = ofPorts.getOrDefault(row.row().number(), read[items.size() - first]);
-            Draft draft = known == null ? draft(row, readers) : known;
+            if (items.size() % BETWEEN_CHECKS == 0) {
+                cancel.check();
+            }
+            Draft draft = ofPorts.containsKey(row.row().number())
+                    ? ofPorts.get(row.row().number())
+                    : draft(row, reader);
             if (gaps.isFilled(row.row()) && row.kind() == Sorted.Kind.DEVICE) {
                 draft.say(Remark.change(IntakeSays.AS_ABOVE));
             }
@@ -158,8 +159,7 @@ final class Reading {
             draft.settle();
             items.add(new Assembler.Item(listing, row, draft));
         }
-        Optional<RowReader> again = ports.isPresent() ? Optional.empty() : Optional.of(readers.get());
-        parts.add(new Part(listing, again, first, items.size()));
+        parts.add(new Part(listing, ports.isPresent() ? Optional.empty() : Optional.of(reader), first, items.size()));
     }
 
     private void sayMended(Listing listing, Sorted row, Draft draft) {
@@ -206,9 +206,9 @@ final class Reading {
         questions.addAll(Asking.columns(listing));
     }
 
-    private static Draft draft(Sorted row, Supplier<RowReader> readers) {
+    private static Draft draft(Sorted row, RowReader reader) {
         if (row.kind() == Sorted.Kind.DEVICE) {
-            return readers.get().read(row);
+            return reader.read(row);
         }
         Draft draft = new Draft();
         draft.say(Remark.out(reason(row.kind())));
