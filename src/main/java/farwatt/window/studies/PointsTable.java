@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Points of a study as a table; where cells of the plan were varied, each point can be made a scenario. */
-final class PointsTable implements StudyTable {
+class PointsTable implements StudyTable {
     private final Points points;
     private final int varied;
 
