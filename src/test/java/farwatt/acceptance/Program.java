@@ -35,12 +35,8 @@ final class Program {
 
     static Run run(Map<String, String> environment, Path jar, Object... arguments)
             throws IOException, InterruptedException {
-        List<String> call = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx1g",
-                // short runs: the time is that of getting started
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC"));
+        List<String> call = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx1g"));
         // the program counts for coverage as its tests do
         ManagementFactory.getRuntimeMXBean().getInputArguments().stream()
                 .filter(argument -> argument.startsWith("-javaagent:"))
