@@ -48,12 +48,15 @@ final class DataChecks implements Check {
             }
             String id = scene.tree().id(feed.to());
             Place place = scene.place(feed.to(), "hop");
-            Tree.Feed head = scene.tree().head(feed);
-            double port = PortChecks.limit(scene, head.from(), head.run());
             int count = (int) hop;
             if (Near.over(hop, most)) {
                 findings.add(ReviewCode.HOPS, Level.FAIL, place, hop, most, () -> new Object[] {id, count, (int) most});
-            } else if (Near.under(port, wanted)) {
+                continue;
+            }
+            // only now, since the way up a long chain is long
+            Tree.Feed head = scene.tree().head(feed);
+            double port = PortChecks.limit(scene, head.from(), head.run());
+            if (Near.under(port, wanted)) {
                 String[] both = Say.apart(port, wanted, Say.W);
                 String from = scene.tree().id(head.from());
                 findings.add(ReviewCode.HOPS_PORT, Level.FAIL, place, port, wanted, () ->
